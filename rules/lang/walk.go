@@ -1,0 +1,11 @@
+package lang
+
+// Names calls f for every name the expression uses, in reading order.
+func (e *Expr) Names(f func(name string, of Type)) {
+	if e.Op == Name {
+		f(e.Name, e.Type)
+	}
+	for _, a := range e.Args {
+		a.Names(f)
+	}
+}

@@ -1,0 +1,200 @@
+// Package link joins what is done to the shaft, what is done to the hub, the
+// holds of their joints and the fit's purpose into one option with one
+// program. It is the only package that knows the seam between the parts.
+//
+// Start with Link. Part is a rule file as checked data; Option is what the
+// solver, the ranking and the words work on. It knows no YAML, no case and no
+// treatment by name.
+package link
+
+import (
+	"wornfit/calc/basis"
+	"wornfit/calc/quantity"
+	"wornfit/rules/fault"
+	"wornfit/rules/lang"
+)
+
+// Strength is how hard a need or limit binds.
+type Strength uint8
+
+const (
+	Must Strength = iota
+	Should
+	Prefer
+)
+
+// Ground is what a need or limit rests on, in the order blamed last to first.
+type Ground uint8
+
+const (
+	Physics Ground = iota
+	Geometry
+	Function
+	Safety
+	Standard
+	Practice
+	Shop
+	Wish
+)
+
+// Side is the kind of part file.
+type Side uint8
+
+const (
+	Shaft Side = iota
+	Hub
+	Hold
+	Purpose
+)
+
+// Metal is what a treatment does to the finished surface; it decides which of
+// the two is finished first.
+type Metal uint8
+
+const (
+	Kept Metal = iota
+	Less
+	More
+)
+
+// Number is an entry of a file's `numbers` table. Low == High unless it is
+// written as a range; Doubt is how far either way a weak number is tried.
+type Number struct {
+	ID                string
+	Dim               quantity.Dim
+	Low, High         float64
+	DoubtLow, DoubtHi float64 // tried again at these (weak numbers); equal to Low, High when sound
+	From              string
+	Grade             basis.Grade
+	At                fault.Place
+}
+
+// Sense is the comparison of a limit.
+type Sense uint8
+
+const (
+	AtMost  Sense = iota // Left <= Right
+	AtLeast              // Left >= Right
+)
+
+// Rule is a need (Test, a yes-no of discrete facts) or a limit (Left, Sense, Right).
+type Rule struct {
+	ID                string
+	Test              *lang.Expr // of a need
+	Left, Right       *lang.Expr // of a limit
+	Sense             Sense
+	When              *lang.Expr // nil: always
+	Strength          Strength
+	Ground            Ground
+	Why, Remedy, From string // Why may hold {name} or {expression} pieces
+	WhyPieces         []Piece
+	RemedyPieces      []Piece
+	Grade             basis.Grade
+	At                fault.Place
+}
+
+// Piece is a run of words, or a value put in when the sentence is told.
+type Piece struct {
+	Text  string
+	Value *lang.Expr // nil: Text as it stands
+}
+
+// Dimension is a size to be chosen.
+type Dimension struct {
+	ID, Says  string
+	Part      string // shaft, hub, bush, sleeve: whose size it is
+	By        string // the pick whose tolerance is its full width
+	Inside    bool   // gauged inside (a bore) or outside
+	Low, High *lang.Expr
+	Suits     string // an earlier dimension of the file, or "mate": it is cut to that one's made size
+	At        fault.Place
+}
+
+// Pick is a discrete choice: a row of a table or of the shop.
+type Pick struct {
+	ID, From string     // table, or vocabulary list such as shop.machines
+	Where    *lang.Expr // over `it.` columns, givens and picks made before; nil: every row
+	Best     *lang.Expr // the row with the least of this (Most: the most); nil with All: each row tried
+	Most     bool
+	All      bool
+	First    bool // the first row in the table's order
+	Missing  Rule // the need that fails when no row is left: id, strength, ground, why, remedy
+	At       fault.Place
+}
+
+// Define is a named value: an expression, or another name for a row.
+type Define struct {
+	ID, Says string
+	Is       *lang.Expr
+	Row      string // name of a row: shaft.material, or a pick
+	At       fault.Place
+}
+
+// Joint is where a hold takes effect inside a treatment.
+type Joint struct {
+	Name   string
+	Fields map[string]*lang.Expr // inner_size, outer_size, inner_give, ... as the seam lists
+	Rows   map[string]string     // inner_material, outer_material, goes_hot: names of rows
+	At     fault.Place
+}
+
+// Aim is what the design should come near, in the order listed.
+type Aim struct {
+	Least, Most, Middle *lang.Expr
+	Nearest             string     // a list of stock sizes
+	Of                  *lang.Expr // what is to be nearest
+}
+
+// Step is an operation. Hours is work at the bench, Wait is cure, soak or
+// cooling, Costs is what is used up.
+type Step struct {
+	ID, Says           string
+	Hours, Wait, Costs *lang.Expr // nil: none
+	On                 string
+	Needs, Gives       []string
+	Cautions           []string
+	When               *lang.Expr
+	Common             bool // stands in steps.yaml: counted once however many parts name it
+	At                 fault.Place
+}
+
+// Score is one named contribution to a criterion.
+type Score struct {
+	ID, Criterion, Says string
+	Is                  *lang.Expr
+	At                  fault.Place
+}
+
+// Feature is what a part file does about a kind of neighbour.
+type Feature struct {
+	Kind, Answer, Why string // Answer: keep clear | restore | accept | ruled out
+	At                fault.Place
+}
+
+// Mistake is what people do wrong with a treatment, for teaching and the sheet.
+type Mistake struct{ Says, Instead string }
+
+// Part is one treatment, hold or purpose file, checked against the seam alone.
+type Part struct {
+	ID       string
+	File     string
+	Says     string
+	Side     Side
+	Metal    Metal
+	Finishes string // "" when nothing is cut
+	Static   bool   // a purpose whose finished fit has a hold
+	Numbers  []Number
+	Needs    []Rule
+	Limits   []Rule
+	Picks    []Pick
+	Choose   []Dimension // in cutting order
+	Joints   []Joint
+	Defines  []Define
+	Aims     []Aim
+	Steps    []Step
+	Scores   []Score
+	Features []Feature
+	Mistakes []Mistake
+	Cautions []string
+	Types    map[string]lang.Type // every private name's type
+}

@@ -1,0 +1,129 @@
+// Package yamldoc reads a YAML file into nodes that know their place, and
+// refuses what a hand-written file should not hold: aliases, unknown and
+// repeated keys, files too large. Faults are collected, never only the first.
+//
+// Start with Read. A Node's methods take the fault list from the Doc. It is
+// the only package that knows the YAML library.
+package yamldoc
+
+import (
+	"fmt"
+	"io/fs"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"gopkg.in/yaml.v3"
+
+	"wornfit/rules/fault"
+)
+
+// MaxSize is the largest file read, in bytes.
+const MaxSize = 1 << 20
+
+// Doc is one file being read and the faults found in it so far.
+type Doc struct {
+	File   string
+	Root   Node
+	Faults fault.List
+}
+
+// Node is a value in the file under its dotted key. The zero Node is absent.
+type Node struct {
+	doc *Doc
+	y   *yaml.Node
+	Key string // dotted: parts.arm.outside; items of a list as fits[0]
+}
+
+// Read parses a file. When it cannot be parsed at all the root is absent and
+// the faults say why.
+func Read(name string, data []byte) *Doc {
+	d := &Doc{File: name}
+	if len(data) > MaxSize {
+		d.Faults.Add(fault.Place{File: name}, "", fmt.Sprintf("the file is %d bytes long", len(data)),
+			"a file may be 1 MB at most; leave out what is not needed")
+		return d
+	}
+	var top yaml.Node
+	if err := yaml.Unmarshal(data, &top); err != nil {
+		d.syntax(err, data)
+		return d
+	}
+	if len(top.Content) == 0 {
+		d.Faults.Add(fault.Place{File: name, Line: 1, Column: 1}, "", "the file is empty", "start from a case or rule file that works")
+		return d
+	}
+	d.Root = Node{doc: d, y: top.Content[0]}
+	d.refuse(d.Root)
+	return d
+}
+
+// ReadFS parses a file of a file system.
+func ReadFS(fsys fs.FS, name string) *Doc {
+	data, err := fs.ReadFile(fsys, name)
+	if err != nil {
+		d := &Doc{File: name}
+		d.Faults.Add(fault.Place{File: name}, "", "cannot be read: "+err.Error(), "check the name and that it may be read")
+		return d
+	}
+	return Read(name, data)
+}
+
+var lineOf = regexp.MustCompile(`line (\d+)`)
+
+// syntax translates the library's message: it names Go things, and sometimes
+// no line.
+func (d *Doc) syntax(err error, data []byte) {
+	at := fault.Place{File: d.File, Line: 1, Column: 1}
+	if m := lineOf.FindStringSubmatch(err.Error()); m != nil {
+		at.Line, _ = strconv.Atoi(m[1])
+	}
+	says := strings.TrimPrefix(err.Error(), "yaml: ")
+	says = lineOf.ReplaceAllString(says, "")
+	says = strings.TrimLeft(strings.TrimSpace(says), ": ")
+	remedy := "quote the text on this line, and check the indent and the brackets"
+	for i, line := range strings.Split(string(data), "\n") {
+		if strings.HasPrefix(line, "\t") || strings.HasPrefix(strings.TrimLeft(line, " "), "\t") {
+			at.Line, at.Column, says, remedy = i+1, 1, "a tab stands where the indent should be", "indent with spaces"
+			break
+		}
+	}
+	d.Faults.Add(at, "", "not readable as YAML: "+says, remedy)
+}
+
+// refuse tells aliases, merge keys and repeated keys anywhere below n.
+func (d *Doc) refuse(n Node) {
+	switch n.y.Kind {
+	case yaml.AliasNode:
+		n.Fault("an alias (*"+n.y.Value+") stands here", "write the value out")
+		return
+	case yaml.MappingNode:
+		seen := map[string]*yaml.Node{}
+		for i := 0; i+1 < len(n.y.Content); i += 2 {
+			k := n.y.Content[i]
+			if first, again := seen[k.Value]; again {
+				at := d.place(k)
+				d.Faults = append(d.Faults, fault.Fault{At: at, Key: join(n.Key, k.Value),
+					Says:   fmt.Sprintf("%s is already given on line %d", k.Value, first.Line),
+					Remedy: "keep one of the two", Also: []fault.Place{d.place(first)}})
+			}
+			seen[k.Value] = k
+			d.refuse(Node{doc: d, y: n.y.Content[i+1], Key: join(n.Key, k.Value)})
+		}
+	case yaml.SequenceNode:
+		for i, c := range n.y.Content {
+			d.refuse(Node{doc: d, y: c, Key: fmt.Sprintf("%s[%d]", n.Key, i)})
+		}
+	}
+}
+
+func (d *Doc) place(y *yaml.Node) fault.Place {
+	return fault.Place{File: d.File, Line: y.Line, Column: y.Column, Width: len([]rune(y.Value))}
+}
+
+func join(path, key string) string {
+	if path == "" {
+		return key
+	}
+	return path + "." + key
+}
