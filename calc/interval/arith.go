@@ -1,7 +1,5 @@
 package interval
 
-import "math"
-
 // Add returns a range that holds x+y for every x in a and y in b.
 func (a I) Add(b I) I {
 	if a.Empty() || b.Empty() {

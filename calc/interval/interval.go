@@ -63,23 +63,14 @@ func (a I) Width() float64 {
 	return a.Hi - a.Lo
 }
 
-// Mid is a finite number in the range: its middle; 0 for the whole line, the
-// largest float for a half-line. It is NaN for the empty range.
+// Mid is a finite number in the range: its middle where both edges are finite,
+// 0 for the whole line. It is NaN for the empty range.
 func (a I) Mid() float64 {
-	switch {
-	case a.Empty():
+	if a.Empty() {
 		return math.NaN()
-	case a.Lo == -a.Hi:
-		return 0
 	}
 	lo, hi := max(a.Lo, -math.MaxFloat64), min(a.Hi, math.MaxFloat64)
-	switch {
-	case lo < a.Lo || math.IsInf(a.Lo, -1):
-		return -math.MaxFloat64
-	case math.IsInf(a.Hi, 1):
-		return math.MaxFloat64
-	}
-	return lo/2 + hi/2
+	return min(max(lo/2+hi/2, lo), hi)
 }
 
 // Join is the smallest range that holds both. The empty range changes nothing.

@@ -77,7 +77,10 @@ func power(x, y float64) I {
 	}
 	_, e := math.Frexp(x)
 	ulps := 4 + math.Abs(y) + math.Abs(float64(e))
-	if math.IsInf(p, 0) {
+	switch {
+	case p == 0:
+		return I{0, tiny}
+	case math.IsInf(p, 0):
 		return I{down(p), p}
 	}
 	return I{max(0, down(p-p*ulps*ulp)), up(p + p*ulps*ulp)}

@@ -13,7 +13,7 @@ const (
 func down(x float64) float64 {
 	switch {
 	case x == 0:
-		return 0
+		return x
 	case x <= math.MaxFloat64:
 		return x - (math.Abs(x)*ulp + tiny)
 	case x > 0:
