@@ -54,6 +54,7 @@ var (
 	HardnessHV      = Dim{Scale: HV}
 	WearRateDim     = Dim{Len: 1, Time: -1}
 	SpecificWearDim = Dim{Len: 1, Mass: -1, Time: 2} // wear volume per force and distance: m3/(N m)
+	PriceByMassDim  = Dim{Money: 1, Mass: -1}
 )
 
 // Kinds maps the word a vocabulary entry uses for `quantity:` to its Dim.
@@ -63,8 +64,9 @@ var Kinds = map[string]Dim{
 	"force": ForceDim, "torque": TorqueDim, "energy": EnergyDim, "power": PowerDim,
 	"stress": StressDim, "per-stress": PerStressDim, "pv": PVDim, "density": DensityDim,
 	"temperature": TemperatureDim, "temperature-change": ChangeDim, "expansion": ExpansionDim,
-	"money": MoneyDim, "rate": RateDim, "wear-rate": WearRateDim, "angle": Number,
-	"hardness-hrc": HardnessHRC, "hardness-hb": HardnessHB, "hardness-hv": HardnessHV,
+	"money": MoneyDim, "price-by-mass": PriceByMassDim, "rate": RateDim, "wear-rate": WearRateDim, "angle": Number,
+	"specific-wear": SpecificWearDim,
+	"hardness-hrc":  HardnessHRC, "hardness-hb": HardnessHB, "hardness-hv": HardnessHV,
 }
 
 // Typed quantities for the exported calculations; all SI.
