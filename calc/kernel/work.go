@@ -1,0 +1,40 @@
+package kernel
+
+import (
+	"fmt"
+	"strings"
+
+	"wornfit/calc/basis"
+	"wornfit/calc/quantity"
+)
+
+// Work is the Sheet of a one-line formula: the formula, the numbers put in and
+// what comes out, in SI. Where the calculation refused, its error goes through.
+func Work(formula string, args []Arg, x []float64, result float64, unit quantity.Dim, notes []basis.Note, err error) (Sheet, error) {
+	if err != nil {
+		return Sheet{}, err
+	}
+	with := make([]string, len(args))
+	for i, a := range args {
+		with[i] = a.Name + " = " + number(x[i], a.Dim)
+	}
+	return Sheet{
+		Result: result,
+		Steps:  []string{formula, "with " + strings.Join(with, ", "), "gives " + number(result, unit)},
+		Notes:  notes,
+	}, nil
+}
+
+func number(v float64, d quantity.Dim) string {
+	return strings.TrimSpace(fmt.Sprintf("%.6g %s", v, siUnits[d]))
+}
+
+// siUnits are the units a Sheet is worked in; plain numbers have none.
+var siUnits = map[quantity.Dim]string{
+	quantity.LengthDim: "m", quantity.AreaDim: "m²", quantity.VolumeDim: "m³",
+	quantity.MassDim: "kg", quantity.TimeDim: "s", quantity.RotationDim: "1/s",
+	quantity.SpeedDim: "m/s", quantity.ForceDim: "N", quantity.TorqueDim: "N m",
+	quantity.PowerDim: "W", quantity.StressDim: "Pa", quantity.PerStressDim: "1/Pa",
+	quantity.PVDim: "Pa m/s", quantity.DensityDim: "kg/m³", quantity.TemperatureDim: "K",
+	quantity.ChangeDim: "K", quantity.ExpansionDim: "1/K",
+}
