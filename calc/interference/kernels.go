@@ -16,19 +16,6 @@ func Kernels() []kernel.Kernel {
 	return append(giveKernels(), append(pressureKernels(), append(sizeAndStressKernels(), gripKernels()...)...)...)
 }
 
-// made fills in what every kernel here has alike.
-func made(k kernel.Kernel, formula string, value func(x []float64) float64, worked func(x []float64) (float64, []basis.Note, error)) kernel.Kernel {
-	k.Value = kernel.Within(k.Args, value)
-	k.Worked = func(x []float64) (kernel.Sheet, error) {
-		v, notes, err := worked(x)
-		return kernel.Work(formula, k.Args, x, v, k.Result, notes, err)
-	}
-	return k
-}
-
-// plain is a worked function's result without notes.
-func plain[T ~float64](v T, err error) (float64, []basis.Note, error) { return float64(v), nil, err }
-
 func diameter(name, says string, least float64, trend int8) kernel.Arg {
 	return kernel.Arg{Name: name, Says: says, Dim: q.LengthDim, Range: interval.Of(least, 2), Trend: trend}
 }
@@ -66,43 +53,43 @@ func ringed(value func(x []float64) float64) func(x []float64) float64 {
 func giveKernels() []kernel.Kernel {
 	const least = 1e-4
 	return []kernel.Kernel{
-		made(kernel.Kernel{
+		kernel.Make(kernel.Kernel{
 			Name: "hub_give", Says: "growth of a hub's bore per diameter and pressure", Result: q.PerStressDim,
 			Args:   []kernel.Arg{diameter("bore", "bore of the hub", least, 1), diameter("outside", "outside diameter", least, -1), modulus("modulus", -1), poisson("poisson", 1)},
 			Source: lame, Grade: basis.Derived,
 		}, "g = (k + ν)/E, k = (D²+d²)/(D²−d²)",
 			ringed(func(x []float64) float64 { return hubGive(thick(x[0], x[1]), x[3], x[2]) }),
 			func(x []float64) (float64, []basis.Note, error) {
-				return plain(HubGive(ring(x[0], x[1], x[2], x[3])))
+				return kernel.Plain(HubGive(ring(x[0], x[1], x[2], x[3])))
 			}),
-		made(kernel.Kernel{
+		kernel.Make(kernel.Kernel{
 			Name: "shaft_give", Says: "shrinking of a solid or hollow shaft per diameter and pressure", Result: q.PerStressDim,
 			Args:   []kernel.Arg{diameter("bore", "the shaft's own hole, 0 if solid", 0, 1), diameter("outside", "outside diameter", least, -1), modulus("modulus", -1), poisson("poisson", -1)},
 			Source: lame, Grade: basis.Derived,
 		}, "g = (k − ν)/E, k = (d²+b²)/(d²−b²), 1 if solid",
 			ringed(func(x []float64) float64 { return shaftGive(thick(x[0], x[1]), x[3], x[2]) }),
 			func(x []float64) (float64, []basis.Note, error) {
-				return plain(ShaftGive(ring(x[0], x[1], x[2], x[3])))
+				return kernel.Plain(ShaftGive(ring(x[0], x[1], x[2], x[3])))
 			}),
 		backed("backed_bush_give", "growth of the bore of a bush held by a hub, per diameter and pressure", "bush", "hub_give", q.PerStressDim,
 			"g = (k + ν − (k²−1)/(E·hub + k − ν))/E, k = (b²+a²)/(b²−a²)",
-			backedBushGive, func(r Ring, g Give) (float64, []basis.Note, error) { return plain(BackedBushGive(r, g)) }, -1, 1),
+			backedBushGive, func(r Ring, g Give) (float64, []basis.Note, error) { return kernel.Plain(BackedBushGive(r, g)) }, -1, 1),
 		backed("sleeve_give", "shrinking of the outside of a sleeve on its shaft, per diameter and pressure", "sleeve", "shaft_give", q.PerStressDim,
 			"g = (k − ν − (k²−1)/(E·shaft + k + ν))/E, k = (b²+a²)/(b²−a²)",
-			sleeveGive, func(r Ring, g Give) (float64, []basis.Note, error) { return plain(SleeveGive(r, g)) }, -1, 1),
+			sleeveGive, func(r Ring, g Give) (float64, []basis.Note, error) { return kernel.Plain(SleeveGive(r, g)) }, -1, 1),
 		backed("bush_passes_on", "part of a pressure in the bush's bore that arrives at its joint with the hub", "bush", "hub_give", q.Number,
 			"q/p = (k − 1)/(E·hub + k − ν), k = (b²+a²)/(b²−a²)",
-			bushPassesOn, func(r Ring, g Give) (float64, []basis.Note, error) { return plain(BushPassesOn(r, g)) }, -1, -1),
+			bushPassesOn, func(r Ring, g Give) (float64, []basis.Note, error) { return kernel.Plain(BushPassesOn(r, g)) }, -1, -1),
 		backed("sleeve_passes_on", "part of a pressure on the sleeve's outside that arrives at its joint with the shaft", "sleeve", "shaft_give", q.Number,
 			"q/p = (k + 1)/(E·shaft + k + ν), k = (b²+a²)/(b²−a²)",
-			sleevePassesOn, func(r Ring, g Give) (float64, []basis.Note, error) { return plain(SleevePassesOn(r, g)) }, -1, -1),
+			sleevePassesOn, func(r Ring, g Give) (float64, []basis.Note, error) { return kernel.Plain(SleevePassesOn(r, g)) }, -1, -1),
 	}
 }
 
 // backed is a kernel over a ring and the give of what backs it.
 func backed(name, says, part, backing string, result q.Dim, formula string,
 	value func(k, nu, e, g float64) float64, worked func(Ring, Give) (float64, []basis.Note, error), e, g int8) kernel.Kernel {
-	return made(kernel.Kernel{
+	return kernel.Make(kernel.Kernel{
 		Name: name, Says: says, Result: result,
 		Args: []kernel.Arg{
 			diameter("bore", "bore of the "+part, 1e-4, 0), diameter("outside", "outside of the "+part, 1e-4, 0),

@@ -18,26 +18,26 @@ func gripKernels() []kernel.Kernel {
 		return kernel.Arg{Name: name, Says: "roughness depth Rz", Dim: q.LengthDim, Range: interval.Of(0, 1e-4), Trend: -1}
 	}
 	return []kernel.Kernel{
-		made(kernel.Kernel{Name: "grip_thrust", Says: "axial force a joint holds", Result: q.ForceDim, Args: args, Source: friction, Grade: basis.Derived},
+		kernel.Make(kernel.Kernel{Name: "grip_thrust", Says: "axial force a joint holds", Result: q.ForceDim, Args: args, Source: friction, Grade: basis.Derived},
 			"F = µ·π·d·L·p",
 			func(x []float64) float64 { return gripThrust(x[0], x[1], x[2], x[3]) },
 			func(x []float64) (float64, []basis.Note, error) {
-				return plain(GripThrust(q.Length(x[0]), q.Length(x[1]), q.Stress(x[2]), x[3]))
+				return kernel.Plain(GripThrust(q.Length(x[0]), q.Length(x[1]), q.Stress(x[2]), x[3]))
 			}),
-		made(kernel.Kernel{Name: "grip_torque", Says: "torque a joint holds", Result: q.TorqueDim, Args: args, Source: friction, Grade: basis.Derived},
+		kernel.Make(kernel.Kernel{Name: "grip_torque", Says: "torque a joint holds", Result: q.TorqueDim, Args: args, Source: friction, Grade: basis.Derived},
 			"T = µ·π·d²·L·p/2",
 			func(x []float64) float64 { return gripTorque(x[0], x[1], x[2], x[3]) },
 			func(x []float64) (float64, []basis.Note, error) {
-				return plain(GripTorque(q.Length(x[0]), q.Length(x[1]), q.Stress(x[2]), x[3]))
+				return kernel.Plain(GripTorque(q.Length(x[0]), q.Length(x[1]), q.Stress(x[2]), x[3]))
 			}),
-		made(kernel.Kernel{Name: "press_force", Says: "force to press on when this length is in the hub", Result: q.ForceDim, Args: args, Source: friction, Grade: basis.Derived},
+		kernel.Make(kernel.Kernel{Name: "press_force", Says: "force to press on when this length is in the hub", Result: q.ForceDim, Args: args, Source: friction, Grade: basis.Derived},
 			"F = µ·π·d·engaged·p",
 			func(x []float64) float64 { return gripThrust(x[0], x[1], x[2], x[3]) },
 			func(x []float64) (float64, []basis.Note, error) {
 				in := q.Length(x[1])
-				return plain(PressForce(Stroke{Seat: q.Length(x[0]), SeatLength: in, HubLength: in, Travel: in}, q.Stress(x[2]), x[3]))
+				return kernel.Plain(PressForce(Stroke{Seat: q.Length(x[0]), SeatLength: in, HubLength: in, Travel: in}, q.Stress(x[2]), x[3]))
 			}),
-		made(kernel.Kernel{
+		kernel.Make(kernel.Kernel{
 			Name: "grip_used", Says: "part of the grip that torque and thrust together use up", Result: q.Number,
 			Args: []kernel.Arg{
 				diameter("seat", "diameter of the joint", 1e-4, -1),
@@ -48,9 +48,9 @@ func gripKernels() []kernel.Kernel {
 		}, "used = √((2T/d)² + F²)/holds",
 			func(x []float64) float64 { return gripUsed(x[0], x[1], x[2], x[3]) },
 			func(x []float64) (float64, []basis.Note, error) {
-				return plain(GripUsed(q.Length(x[0]), q.Torque(x[1]), q.Force(x[2]), q.Force(x[3])))
+				return kernel.Plain(GripUsed(q.Length(x[0]), q.Torque(x[1]), q.Force(x[2]), q.Force(x[3])))
 			}),
-		made(kernel.Kernel{
+		kernel.Make(kernel.Kernel{
 			Name: "effective_interference", Says: "interference left after the roughness is pressed flat", Result: q.LengthDim,
 			Args: []kernel.Arg{
 				{Name: "interference", Says: "on diameter", Dim: q.LengthDim, Range: interval.Of(0, 1e-2), Trend: 1},
@@ -60,8 +60,7 @@ func gripKernels() []kernel.Kernel {
 		}, "δeff = δ − loss·(Rz shaft + Rz hub)",
 			func(x []float64) float64 { return effective(x[0], x[1], x[2], x[3]) },
 			func(x []float64) (float64, []basis.Note, error) {
-				v, notes, err := Effective(q.Length(x[0]), q.Length(x[1]), q.Length(x[2]), x[3])
-				return float64(v), notes, err
+				return kernel.Noted(Effective(q.Length(x[0]), q.Length(x[1]), q.Length(x[2]), x[3]))
 			}),
 	}
 }

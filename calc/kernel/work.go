@@ -8,6 +8,25 @@ import (
 	"wornfit/calc/quantity"
 )
 
+// Make gives a kernel whose result is one formula its Value, NaN outside the
+// ranges, and its Worked: the documented function with the formula shown.
+func Make(k Kernel, formula string, value func(x []float64) float64, worked func(x []float64) (float64, []basis.Note, error)) Kernel {
+	k.Value = Within(k.Args, value)
+	k.Worked = func(x []float64) (Sheet, error) {
+		v, notes, err := worked(x)
+		return Work(formula, k.Args, x, v, k.Result, notes, err)
+	}
+	return k
+}
+
+// Plain is what a documented function without notes returns, as Make wants it.
+func Plain[T ~float64](v T, err error) (float64, []basis.Note, error) { return float64(v), nil, err }
+
+// Noted is what a documented function with notes returns, as Make wants it.
+func Noted[T ~float64](v T, notes []basis.Note, err error) (float64, []basis.Note, error) {
+	return float64(v), notes, err
+}
+
 // Work is the Sheet of a one-line formula: the formula, the numbers put in and
 // what comes out, in SI. Where the calculation refused, its error goes through.
 func Work(formula string, args []Arg, x []float64, result float64, unit quantity.Dim, notes []basis.Note, err error) (Sheet, error) {
