@@ -6,12 +6,14 @@
 // Start with Builder: Slot makes an input, Lower adds an expression, Build
 // gives the Program. Every node keeps its own register, so a run is its own
 // trace. The package knows no file, no rule and no option.
+//
+// Words are their codes. A yes-no is 1 or 0, and NaN where what it rests on is
+// no number: test it with > 0 and == 0, and NaN decides nothing. A division by
+// 0 is NaN, not infinite. `and`, `or` and a conditional look only at what they
+// need: no and NaN is no.
 package tape
 
-import (
-	"wornfit/calc/interval"
-	"wornfit/rules/lang"
-)
+import "wornfit/calc/interval"
 
 // Node is a register of the program; it never stands for anything else. The
 // zero Node is "none".
@@ -21,7 +23,8 @@ type Node int32
 const Lanes = 128
 
 // Resolver gives the node a name stands for in the part being lowered; low and
-// high of a ranged number are asked for as "low(name)" and "high(name)".
+// high of a ranged number are asked for as "low(name)" and "high(name)", the
+// column of a row as "row.column".
 type Resolver func(name string) (Node, error)
 
 // The methods, in files of their own:
@@ -44,9 +47,17 @@ type Resolver func(name string) (Node, error)
 //	(*Program) Uses(root Node) []Node                    the slots a node depends on, ascending
 //	(*Program) Opaque() []kernel.Kernel                  calls no interval or SMT reader can see through
 //	(*Program) Formula(root Node, say func(Node) string) string       the node's expression in words of its own names
+//
+// and beside them
+//
+//	(*Builder) Mark(n Node, k lang.Kind); YesNo(v bool) Node; Call(k kernel.Kernel, args ...Node) Node; Err() error
+//	(*Program) Only(roots ...Node) *Program              the same registers, but runs only what the roots need
+//	(*Program) Kind(n Node) lang.Kind; Keeps(reg []float64, n Node) bool
+//	(*Program) Middle(reg, mid []interval.I); MeanValue(reg, mid, adjoint []interval.I, root Node) interval.I
+//	(*Program) Defined(reg []interval.I, root Node) bool  no draw in the box makes the root NaN
+//	(*Program) Blind() []kernel.Kernel                   calls intervals say nothing of
 
-// Yes reports whether an enclosed yes-no is certain; No whether its opposite is.
-func Yes(i interval.I) bool { return i.Lo > 0 }
-func No(i interval.I) bool  { return i.Hi <= 0 }
-
-var _ = lang.Const
+// Yes reports whether an enclosed yes-no is certain; No whether its opposite
+// is. Of an empty range neither is.
+func Yes(i interval.I) bool { return 0 < i.Lo && i.Lo <= i.Hi }
+func No(i interval.I) bool  { return i.Lo <= i.Hi && i.Hi <= 0 }

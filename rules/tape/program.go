@@ -1,0 +1,223 @@
+package tape
+
+import (
+	"math"
+	"slices"
+	"sync"
+
+	"wornfit/calc/interval"
+	"wornfit/calc/kernel"
+	"wornfit/rules/lang"
+)
+
+// step is one op to run: dst from a, b, c. Of a Call, a is its place in calls.
+type step struct {
+	op      lang.Op
+	a, b, c Node
+	dst     Node
+}
+
+// Program is what a Builder built. It is never changed, so goroutines may share
+// it; each needs registers of its own.
+type Program struct {
+	nodes   []node
+	steps   []step // ascending dst
+	slots   []Node
+	names   map[Node]string
+	byName  map[string]Node
+	calls   []call
+	scratch Node // first of the registers behind the nodes where a call's arguments are gathered
+	spare   int  // how many
+	works   *sync.Pool
+}
+
+// work is room that intervals need beside their registers.
+type work struct {
+	need  []bool    // by node: every kept point needs it to be a number
+	x     []float64 // a kernel's arguments
+	p     *Program
+	reg   []interval.I
+	moved bool // a slot was narrowed by more than leastStep
+}
+
+// Build gives the program of all nodes so far.
+func (b *Builder) Build() *Program {
+	p := &Program{
+		nodes:   slices.Clone(b.nodes),
+		slots:   slices.Clone(b.slots),
+		names:   make(map[Node]string, len(b.names)),
+		byName:  make(map[string]Node, len(b.byName)),
+		calls:   slices.Clone(b.calls),
+		scratch: Node(len(b.nodes)),
+	}
+	for n, name := range b.names {
+		p.names[n], p.byName[name] = name, n
+	}
+	for _, c := range p.calls {
+		p.spare = max(p.spare, len(c.args))
+	}
+	for n, nd := range p.nodes {
+		if n > 0 && nd.op != lang.Const && nd.op != lang.Name {
+			p.steps = append(p.steps, stepOf(nd, Node(n)))
+		}
+	}
+	nodes, spare := len(p.nodes), p.spare
+	p.works = &sync.Pool{New: func() any { return &work{need: make([]bool, nodes), x: make([]float64, spare)} }}
+	return p
+}
+
+func stepOf(nd node, dst Node) step {
+	s := step{op: nd.op, a: nd.args[0], b: nd.args[1], c: nd.args[2], dst: dst}
+	if nd.op == lang.Call {
+		s.a = Node(nd.call)
+	}
+	return s
+}
+
+// Len is how many registers a run needs: one for each node, register 0, and a
+// few at the end where the arguments of calls are gathered.
+func (p *Program) Len() int { return int(p.scratch) + p.spare }
+
+// Slots are the inputs, ascending.
+func (p *Program) Slots() []Node { return p.slots }
+
+// SlotName is the name of a slot, "" of any other node.
+func (p *Program) SlotName(n Node) string { return p.names[n] }
+
+// Slot finds an input by its name.
+func (p *Program) Slot(name string) (Node, bool) {
+	n, ok := p.byName[name]
+	return n, ok
+}
+
+// Kind is what a node holds: a number, a yes-no or a word's code.
+func (p *Program) Kind(n Node) lang.Kind { return p.nodes[n].kind }
+
+// Keeps reports whether a run kept a node: a number is not negative, a yes-no
+// is yes. NaN is not kept.
+func (p *Program) Keeps(reg []float64, n Node) bool {
+	if p.nodes[n].kind == lang.YesNo {
+		return reg[n] > 0
+	}
+	return reg[n] >= 0
+}
+
+// Only is a program of the same nodes and registers that runs only what the
+// roots need. Other registers stay as they are.
+func (p *Program) Only(roots ...Node) *Program {
+	need := p.needed(roots)
+	q := *p
+	q.steps = nil
+	for _, s := range p.steps {
+		if need[s.dst] {
+			q.steps = append(q.steps, s)
+		}
+	}
+	return &q
+}
+
+// Uses are the slots a node depends on, ascending.
+func (p *Program) Uses(root Node) []Node {
+	need := p.needed([]Node{root})
+	var uses []Node
+	for _, s := range p.slots {
+		if need[s] {
+			uses = append(uses, s)
+		}
+	}
+	return uses
+}
+
+// needed marks all nodes the roots rest on, themselves included.
+func (p *Program) needed(roots []Node) []bool {
+	need := make([]bool, len(p.nodes))
+	for _, r := range roots {
+		need[r] = true
+	}
+	for n := len(need) - 1; n > 0; n-- {
+		if need[n] {
+			for _, a := range p.args(Node(n)) {
+				need[a] = true
+			}
+		}
+	}
+	need[0] = false
+	return need
+}
+
+func (p *Program) args(n Node) []Node {
+	nd := &p.nodes[n]
+	if nd.op == lang.Call {
+		return p.calls[nd.call].args
+	}
+	return nd.args[:]
+}
+
+// Opaque are the kernels the program calls: what an SMT reader cannot see
+// through. Blind are those of them that intervals cannot see through either.
+func (p *Program) Opaque() []kernel.Kernel {
+	return p.kernels(func(kernel.Kernel) bool { return true })
+}
+
+// Blind are the kernels that promise neither an Enclose nor a Trend for each
+// argument: nothing that rests on them can be proved.
+func (p *Program) Blind() []kernel.Kernel {
+	return p.kernels(func(k kernel.Kernel) bool {
+		return k.Enclose == nil && slices.ContainsFunc(k.Args, func(a kernel.Arg) bool { return a.Trend == 0 })
+	})
+}
+
+func (p *Program) kernels(want func(kernel.Kernel) bool) []kernel.Kernel {
+	var ks []kernel.Kernel
+	seen := map[string]bool{}
+	for _, s := range p.steps {
+		if s.op != lang.Call {
+			continue
+		}
+		if k := p.calls[s.a].kernel; !seen[k.Name] && want(k) {
+			seen[k.Name] = true
+			ks = append(ks, k)
+		}
+	}
+	return ks
+}
+
+// upTo is how many steps end at or before a node.
+func (p *Program) upTo(n Node) int {
+	i, found := slices.BinarySearchFunc(p.steps, n, func(s step, n Node) int { return int(s.dst - n) })
+	if found {
+		return i + 1
+	}
+	return i
+}
+
+// Start writes the constants. Once for each set of registers is enough.
+func (p *Program) Start(reg []float64) {
+	p.constants(func(n Node, v float64) { reg[n] = v })
+}
+
+// StartBlock is Start for RunBlock.
+func (p *Program) StartBlock(reg [][Lanes]float64) {
+	p.constants(func(n Node, v float64) {
+		for i := range reg[n] {
+			reg[n][i] = v
+		}
+	})
+}
+
+// StartI is Start for intervals. A constant that is no number is empty.
+func (p *Program) StartI(reg []interval.I) {
+	p.constants(func(n Node, v float64) {
+		if reg[n] = interval.Point(v); math.IsNaN(v) {
+			reg[n] = interval.None()
+		}
+	})
+}
+
+func (p *Program) constants(write func(n Node, v float64)) {
+	for n := range p.nodes {
+		if n > 0 && p.nodes[n].op == lang.Const {
+			write(Node(n), p.nodes[n].value)
+		}
+	}
+}
