@@ -12,11 +12,13 @@ import (
 // ShaftAbout returns the size at which a shaft turned about a fixed axis just
 // cleans up.
 //
-//		2·min |point - axis|
+//	2·min |point - axis|
 //
-//	  - Holds for: points all round the axis, no gap of 180° or more.
-//	  - Beyond: gaps over 45° bring a note; 180° and more are refused.
-//	  - Source: geometry.
+// Limits and source:
+//
+//   - Holds for: points all round the axis, no gap of 180° or more.
+//   - Beyond: gaps over 45° bring a note; 180° and more are refused.
+//   - Source: geometry.
 func ShaftAbout(profile []Point, axis Point) (q.Length, []basis.Note, error) {
 	notes, err := surround(profile, axis)
 	if err != nil {
@@ -29,11 +31,13 @@ func ShaftAbout(profile []Point, axis Point) (q.Length, []basis.Note, error) {
 // BoreAbout returns the size at which a hole bored about a fixed axis just
 // cleans up.
 //
-//		2·max |point - axis|
+//	2·max |point - axis|
 //
-//	  - Holds for: points all round the axis, no gap of 180° or more.
-//	  - Beyond: gaps over 45° bring a note; 180° and more are refused.
-//	  - Source: geometry.
+// Limits and source:
+//
+//   - Holds for: points all round the axis, no gap of 180° or more.
+//   - Beyond: gaps over 45° bring a note; 180° and more are refused.
+//   - Source: geometry.
 func BoreAbout(profile []Point, axis Point) (q.Length, []basis.Note, error) {
 	notes, err := surround(profile, axis)
 	if err != nil {
@@ -45,11 +49,13 @@ func BoreAbout(profile []Point, axis Point) (q.Length, []basis.Note, error) {
 
 // RunOutAbout returns the full indicator reading of a profile turned about an axis.
 //
-//		max |point - axis| - min |point - axis|;  a round profile set off by e reads 2e
+//	max |point - axis| - min |point - axis|;  a round profile set off by e reads 2e
 //
-//	  - Holds for: points all round the axis, no gap of 180° or more.
-//	  - Beyond: gaps over 45° bring a note; 180° and more are refused.
-//	  - Source: geometry.
+// Limits and source:
+//
+//   - Holds for: points all round the axis, no gap of 180° or more.
+//   - Beyond: gaps over 45° bring a note; 180° and more are refused.
+//   - Source: geometry.
 func RunOutAbout(profile []Point, axis Point) (q.Length, []basis.Note, error) {
 	notes, err := surround(profile, axis)
 	if err != nil {
@@ -77,11 +83,13 @@ func ShaftAboutLeaving(profile []Point, axis Point, share float64) (q.Length, []
 // BoreAboutLeaving is BoreAbout with a witness allowed: the smallest bored size
 // that leaves no more than a share of the turn untouched.
 //
-//		2·r, r the least radius with at most `share` of the turn above it
+//	2·r, r the least radius with at most `share` of the turn above it
 //
-//	  - Holds for: share from 0 (no witness) to below 1, points all round.
-//	  - Beyond: refused.
-//	  - Source: geometry.
+// Limits and source:
+//
+//   - Holds for: share from 0 (no witness) to below 1, points all round.
+//   - Beyond: refused.
+//   - Source: geometry.
 func BoreAboutLeaving(profile []Point, axis Point, share float64) (q.Length, []basis.Note, error) {
 	return leaving(profile, axis, share, func(a, b float64) int { return cmp.Compare(b, a) })
 }

@@ -103,11 +103,13 @@ func turn(a, b, c Point) float64 {
 // Circumscribed returns the smallest circle round a worn bore's profile: the
 // bore that just cleans up when set to run true by its own worn surface.
 //
-//		diameter = the least of 2·max |point - centre| over all centres
+//	diameter = the least of 2·max |point - centre| over all centres
 //
-//	  - Holds for: points all round, no gap of 180° or more; few points understate the cut.
-//	  - Beyond: gaps over 45° bring a note; 180° and more are refused.
-//	  - Source: geometry; reference profiles in testdata/roundness.
+// Limits and source:
+//
+//   - Holds for: points all round, no gap of 180° or more; few points understate the cut.
+//   - Beyond: gaps over 45° bring a note; 180° and more are refused.
+//   - Source: geometry; reference profiles in testdata/roundness.
 func Circumscribed(profile []Point) (Circle, []basis.Note, error) {
 	notes, err := surround(profile, middle(profile))
 	if err != nil {

@@ -11,11 +11,13 @@ import (
 // roundness: greatest less least radius from its centre. It is where an
 // indicator swept round the worn surface centres it.
 //
-//		minimise Σ (|point - centre| - r)²;  roundness = max |point - centre| - min |point - centre|
+//	minimise Σ (|point - centre| - r)²;  roundness = max |point - centre| - min |point - centre|
 //
-//	  - Holds for: points all round, no gap of 180° or more, form errors small against the size.
-//	  - Beyond: gaps over 45° bring a note; a fit that does not settle is refused.
-//	  - Source: geometry (Gauss-Newton steps); reference profiles in testdata/roundness.
+// Limits and source:
+//
+//   - Holds for: points all round, no gap of 180° or more, form errors small against the size.
+//   - Beyond: gaps over 45° bring a note; a fit that does not settle is refused.
+//   - Source: geometry (Gauss-Newton steps); reference profiles in testdata/roundness.
 func LeastSquares(profile []Point) (Circle, q.Length, []basis.Note, error) {
 	c := middle(profile)
 	notes, err := surround(profile, c)

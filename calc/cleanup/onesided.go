@@ -49,51 +49,61 @@ func (o OneSided) size(wearTimes, offsetTimes q.Length) (q.Length, []basis.Note,
 // ShaftKeepingAxis returns the size at which a one-sidedly worn shaft cleans up
 // when it is turned about its original axis.
 //
-//		D - 2w - 2e
+//	D - 2w - 2e
 //
-//	  - Holds for: 2w below D; e at its worst, toward the worn side.
-//	  - Beyond: refused when no metal is left.
-//	  - Source: geometry: least radius D/2 - w, less the offset, doubled.
+// Limits and source:
+//
+//   - Holds for: 2w below D; e at its worst, toward the worn side.
+//   - Beyond: refused when no metal is left.
+//   - Source: geometry: least radius D/2 - w, less the offset, doubled.
 func ShaftKeepingAxis(o OneSided) (q.Length, []basis.Note, error) { return o.size(-2, -2) }
 
 // ShaftFromWorn returns the size at which a one-sidedly worn shaft cleans up
 // when it is set true by its worn surface. The axis moves by AxisShift.
 //
-//		D - w - 2e
+//	D - w - 2e
 //
-//	  - Holds for: one flat or hollow, w up to about a tenth of D.
-//	  - Beyond: deeper wear brings a note; refused when no metal is left.
-//	  - Source: geometry: the circle between the worn side and the sound side opposite.
+// Limits and source:
+//
+//   - Holds for: one flat or hollow, w up to about a tenth of D.
+//   - Beyond: deeper wear brings a note; refused when no metal is left.
+//   - Source: geometry: the circle between the worn side and the sound side opposite.
 func ShaftFromWorn(o OneSided) (q.Length, []basis.Note, error) { return o.size(-1, -2) }
 
 // BoreKeepingAxis returns the size at which a one-sidedly worn bore cleans up
 // when it is bored about its original axis.
 //
-//		D + 2w + 2e
+//	D + 2w + 2e
 //
-//	  - Holds for: 2w below D; e at its worst, away from the worn side.
-//	  - Beyond: refused.
-//	  - Source: geometry: greatest radius D/2 + w, plus the offset, doubled.
+// Limits and source:
+//
+//   - Holds for: 2w below D; e at its worst, away from the worn side.
+//   - Beyond: refused.
+//   - Source: geometry: greatest radius D/2 + w, plus the offset, doubled.
 func BoreKeepingAxis(o OneSided) (q.Length, []basis.Note, error) { return o.size(2, 2) }
 
 // BoreFromWorn returns the size at which a one-sidedly worn bore cleans up when
 // it is set true by its worn surface. The axis moves by AxisShift.
 //
-//		D + w + 2e
+//	D + w + 2e
 //
-//	  - Holds for: one hollow worn by a shaft near the size of the bore, w up to about a tenth of D.
-//	  - Beyond: deeper wear brings a note.
-//	  - Source: geometry: the circle that takes in the hollow and the sound side opposite.
+// Limits and source:
+//
+//   - Holds for: one hollow worn by a shaft near the size of the bore, w up to about a tenth of D.
+//   - Beyond: deeper wear brings a note.
+//   - Source: geometry: the circle that takes in the hollow and the sound side opposite.
 func BoreFromWorn(o OneSided) (q.Length, []basis.Note, error) { return o.size(1, 2) }
 
 // AxisShift returns how far the axis moves when a one-sidedly worn part is set
 // true by its worn surface: away from the wear in a shaft, toward it in a bore.
 //
-//		w / 2
+//	w / 2
 //
-//	  - Holds for: wear on one side only, w from 0 up.
-//	  - Beyond: refused.
-//	  - Source: geometry: the middle between worn side and sound side.
+// Limits and source:
+//
+//   - Holds for: wear on one side only, w from 0 up.
+//   - Beyond: refused.
+//   - Source: geometry: the middle between worn side and sound side.
 func AxisShift(wear q.Length) (q.Length, error) {
 	if !(wear >= 0) || !finite(wear) {
 		return 0, refuse("wear depth", showMM(wear), "0 or more")
@@ -119,11 +129,13 @@ func ShaftOffset(worn, offset q.Length) (q.Length, []basis.Note, error) {
 // BoreOffset returns the size at which a round but worn bore cleans up when its
 // surface lies a known offset from the axis it is bored about.
 //
-//		Dw + 2e;  with the run-out t read in it, e = t/2, so Dw + t
+//	Dw + 2e;  with the run-out t read in it, e = t/2, so Dw + t
 //
-//	  - Holds for: a round surface, e from 0 to below Dw/2.
-//	  - Beyond: refused.
-//	  - Source: geometry: greatest radius Dw/2 + e, doubled.
+// Limits and source:
+//
+//   - Holds for: a round surface, e from 0 to below Dw/2.
+//   - Beyond: refused.
+//   - Source: geometry: greatest radius Dw/2 + e, doubled.
 func BoreOffset(worn, offset q.Length) (q.Length, []basis.Note, error) {
 	return OneSided{Size: worn, Offset: offset}.size(0, 2)
 }
@@ -131,11 +143,13 @@ func BoreOffset(worn, offset q.Length) (q.Length, []basis.Note, error) {
 // OffsetFromRunOut returns the offset of a round surface from the axis it is
 // turned about, from the full reading of an indicator.
 //
-//		t / 2
+//	t / 2
 //
-//	  - Holds for: a round surface; out-of-round adds to the reading and so errs to the safe side.
-//	  - Beyond: refused below 0.
-//	  - Source: geometry: the reading swings from r - e to r + e.
+// Limits and source:
+//
+//   - Holds for: a round surface; out-of-round adds to the reading and so errs to the safe side.
+//   - Beyond: refused below 0.
+//   - Source: geometry: the reading swings from r - e to r + e.
 func OffsetFromRunOut(runOut q.Length) (q.Length, error) {
 	if !(runOut >= 0) || !finite(runOut) {
 		return 0, refuse("indicator reading", showMM(runOut), "0 or more")

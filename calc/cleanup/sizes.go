@@ -51,11 +51,13 @@ func (t TwoPoint) ShaftFree() (interval.I, []basis.Note, error) {
 // ShaftFixed returns the range in which the clean-up size of a shaft lies when
 // it is turned about its original axis.
 //
-//		from  2·smallest - unworn - unseen  (all worn off one side)  to  smallest reading  (worn evenly)
+//	from  2·smallest - unworn - unseen  (all worn off one side)  to  smallest reading  (worn evenly)
 //
-//	  - Holds for: metal only lost, none raised, from a surface that was true to the axis.
-//	  - Beyond: fewer than three angles brings a note; an unworn size below the readings is refused.
-//	  - Source: geometry: the far end of a diameter reaches no farther than (unworn + unseen)/2.
+// Limits and source:
+//
+//   - Holds for: metal only lost, none raised, from a surface that was true to the axis.
+//   - Beyond: fewer than three angles brings a note; an unworn size below the readings is refused.
+//   - Source: geometry: the far end of a diameter reaches no farther than (unworn + unseen)/2.
 func (t TwoPoint) ShaftFixed() (interval.I, []basis.Note, error) {
 	low, high, notes, err := t.extremes()
 	if err != nil {
@@ -70,11 +72,13 @@ func (t TwoPoint) ShaftFixed() (interval.I, []basis.Note, error) {
 // BoreFree returns the range in which the clean-up size of a bore lies when it
 // is set true by its worn surface.
 //
-//		from  largest reading  to  largest + unseen
+//	from  largest reading  to  largest + unseen
 //
-//	  - Holds for: any readings; with fewer than three angles at a section an oval may hide between them.
-//	  - Beyond: fewer than three angles brings a note.
-//	  - Source: geometry: no circle round the profile is narrower than the greatest distance across it.
+// Limits and source:
+//
+//   - Holds for: any readings; with fewer than three angles at a section an oval may hide between them.
+//   - Beyond: fewer than three angles brings a note.
+//   - Source: geometry: no circle round the profile is narrower than the greatest distance across it.
 func (t TwoPoint) BoreFree() (interval.I, []basis.Note, error) {
 	_, high, notes, err := t.extremes()
 	if err != nil {
@@ -86,11 +90,13 @@ func (t TwoPoint) BoreFree() (interval.I, []basis.Note, error) {
 // BoreFixed returns the range in which the clean-up size of a bore lies when it
 // is bored about its original axis.
 //
-//		from  largest reading  (worn evenly)  to  2·largest - unworn + unseen  (all worn off one side)
+//	from  largest reading  (worn evenly)  to  2·largest - unworn + unseen  (all worn off one side)
 //
-//	  - Holds for: metal only lost, none closed in, from a surface that was true to the axis.
-//	  - Beyond: fewer than three angles brings a note; an unworn size above the readings is refused.
-//	  - Source: geometry: the far end of a diameter lies no nearer than (unworn - unseen)/2.
+// Limits and source:
+//
+//   - Holds for: metal only lost, none closed in, from a surface that was true to the axis.
+//   - Beyond: fewer than three angles brings a note; an unworn size above the readings is refused.
+//   - Source: geometry: the far end of a diameter lies no nearer than (unworn - unseen)/2.
 func (t TwoPoint) BoreFixed() (interval.I, []basis.Note, error) {
 	low, high, notes, err := t.extremes()
 	if err != nil {

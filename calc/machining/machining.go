@@ -27,11 +27,13 @@ const source = "arithmetic: length over feed times turns; form as in Kyocera cat
 
 // Turns returns how fast the work must turn for a cutting speed at a diameter.
 //
-//		n = V / (π·D)
+//	n = V / (π·D)
 //
-//	  - Holds for: any diameter above 0; V at that diameter.
-//	  - Beyond: a cutting speed over 20 m/s (1200 m/min) brings a note: it may have been meant per minute.
-//	  - Source: arithmetic; Groover, Fundamentals of Modern Manufacturing, ch. 22.
+// Limits and source:
+//
+//   - Holds for: any diameter above 0; V at that diameter.
+//   - Beyond: a cutting speed over 20 m/s (1200 m/min) brings a note: it may have been meant per minute.
+//   - Source: arithmetic; Groover, Fundamentals of Modern Manufacturing, ch. 22.
 func Turns(diameter q.Length, speed q.Speed) (q.Rotation, []basis.Note, error) {
 	if err := first(above0("diameter", showMM, diameter), above0("cutting speed", showSpeed, speed)); err != nil {
 		return 0, nil, err
@@ -41,11 +43,13 @@ func Turns(diameter q.Length, speed q.Speed) (q.Rotation, []basis.Note, error) {
 
 // CuttingSpeed returns the speed of the surface under the tool.
 //
-//		V = π·D·n
+//	V = π·D·n
 //
-//	  - Holds for: any diameter and speed of rotation above 0.
-//	  - Beyond: refused.
-//	  - Source: arithmetic; Mitsubishi Materials, formulas for turning.
+// Limits and source:
+//
+//   - Holds for: any diameter and speed of rotation above 0.
+//   - Beyond: refused.
+//   - Source: arithmetic; Mitsubishi Materials, formulas for turning.
 func CuttingSpeed(diameter q.Length, turns q.Rotation) (q.Speed, error) {
 	if err := first(above0("diameter", showMM, diameter), above0("speed of rotation", showTurns, turns)); err != nil {
 		return 0, err
@@ -56,11 +60,13 @@ func CuttingSpeed(diameter q.Length, turns q.Rotation) (q.Speed, error) {
 // PassTime returns the time of one pass of a tool at a set speed of rotation:
 // turning, boring, drilling or reaming alike.
 //
-//		t = L / (f·n)
+//	t = L / (f·n)
 //
-//	  - Holds for: L, f and n above 0.
-//	  - Beyond: a feed over 2 mm per turn brings a note.
-//	  - Source: arithmetic; Mitsubishi Materials, formulas for turning.
+// Limits and source:
+//
+//   - Holds for: L, f and n above 0.
+//   - Beyond: a feed over 2 mm per turn brings a note.
+//   - Source: arithmetic; Mitsubishi Materials, formulas for turning.
 func PassTime(length, feed q.Length, turns q.Rotation) (q.Time, []basis.Note, error) {
 	err := first(above0("length of cut", showMM, length), above0("feed per turn", showMM, feed), above0("speed of rotation", showTurns, turns))
 	if err != nil {
@@ -98,12 +104,14 @@ func passes(stock, depth float64) float64 { return math.Ceil(stock/(2*depth) - 1
 // TurnDown returns the time in the cut of turning a shaft down at one cutting
 // speed, all passes alike.
 //
-//		t = N·π·L·(D1+D2)/2 / (f·V),  N = (D1-D2)/(2·depth) rounded up
+//	t = N·π·L·(D1+D2)/2 / (f·V),  N = (D1-D2)/(2·depth) rounded up
 //
-//	  - Holds for: D1 at least D2; a lathe that keeps the cutting speed. At a fixed
-//	    speed of rotation count Passes times PassTime.
-//	  - Beyond: refused; doubtful speeds and feeds bring a note.
-//	  - Source: Kyocera catalogue 2021-2022, basic formulas for turning, multi-pass at constant cutting speed.
+// Limits and source:
+//
+//   - Holds for: D1 at least D2; a lathe that keeps the cutting speed. At a fixed
+//     speed of rotation count Passes times PassTime.
+//   - Beyond: refused; doubtful speeds and feeds bring a note.
+//   - Source: Kyocera catalogue 2021-2022, basic formulas for turning, multi-pass at constant cutting speed.
 func TurnDown(c Cut) (q.Time, []basis.Note, error) {
 	if !(c.To <= c.From) {
 		return 0, nil, refuse("size after turning", showMM(c.To), "at most the size before, "+showMM(c.From))
@@ -114,11 +122,13 @@ func TurnDown(c Cut) (q.Time, []basis.Note, error) {
 // BoreOut returns the time in the cut of boring a hole out at one cutting
 // speed, all passes alike.
 //
-//		t = N·π·L·(D1+D2)/2 / (f·V),  N = (D2-D1)/(2·depth) rounded up
+//	t = N·π·L·(D1+D2)/2 / (f·V),  N = (D2-D1)/(2·depth) rounded up
 //
-//	  - Holds for: D2 at least D1, the hole through or the length to its bottom.
-//	  - Beyond: refused; doubtful speeds and feeds bring a note.
-//	  - Source: Kyocera catalogue 2021-2022, basic formulas for turning, multi-pass at constant cutting speed.
+// Limits and source:
+//
+//   - Holds for: D2 at least D1, the hole through or the length to its bottom.
+//   - Beyond: refused; doubtful speeds and feeds bring a note.
+//   - Source: Kyocera catalogue 2021-2022, basic formulas for turning, multi-pass at constant cutting speed.
 func BoreOut(c Cut) (q.Time, []basis.Note, error) {
 	if !(c.To >= c.From) {
 		return 0, nil, refuse("size after boring", showMM(c.To), "at least the size before, "+showMM(c.From))
