@@ -1,0 +1,197 @@
+package solve
+
+import (
+	"math"
+
+	"wornfit/calc/interval"
+	"wornfit/rules/tape"
+)
+
+// Boxes of targets: the declared ranges, narrowed by what every design would
+// have to bear.
+
+// declared returns registers of ranges with every given at its span and every
+// free target in its declared range.
+func (q *problem) declared() []interval.I {
+	reg := make([]interval.I, q.prog.Len())
+	q.prog.StartI(reg)
+	for _, s := range q.prog.Slots() {
+		reg[s] = interval.Point(q.reg[s])
+	}
+	for _, s := range q.slots {
+		reg[s.node] = s.span
+	}
+	for _, d := range q.dims {
+		reg[d.Cut], reg[d.Gauge] = interval.Point(0), interval.Point(0)
+	}
+	for _, i := range q.free {
+		d := q.dims[i]
+		reg[d.Target] = interval.I{Lo: 1e-4, Hi: 5}
+	}
+	for range 3 { // a range may hang on another dimension's
+		ends := append([]interval.I(nil), reg...)
+		q.all.Enclose(ends)
+		for _, i := range q.free {
+			d := q.dims[i]
+			t := interval.I{Lo: ends[d.Low].Lo, Hi: ends[d.High].Hi}
+			if t.Lo < t.Hi {
+				reg[d.Target] = interval.I{Lo: max(t.Lo, 1e-4), Hi: min(t.Hi, 5)}
+			}
+		}
+	}
+	return reg
+}
+
+// narrow contracts the targets by each must in turn, its cuts and gauge errors
+// fixed at the corner worst for it: whatever design there is must bear that.
+// It reports whether the box is proved empty, and by which row.
+func (q *problem) narrow(reg []interval.I, rounds int) (empty bool, by int) {
+	work := make([]interval.I, len(reg))
+	for range rounds {
+		moved := false
+		for i := range q.rows {
+			r := &q.rows[i]
+			if !r.must || r.check < 0 || q.applies(&q.m.Option.Checks[r.check]) != Yes {
+				continue
+			}
+			copy(work, reg)
+			for _, k := range r.at {
+				if s := q.slots[k]; s.class == made {
+					work[s.node] = interval.Point(q.leans(r, s))
+				}
+			}
+			if r.prog.Contract(work, []tape.Node{r.plus}) {
+				return true, i
+			}
+			for _, j := range q.free {
+				t := q.dims[j].Target
+				w := work[t]
+				if was := reg[t]; w.Hi-w.Lo < 0.99*(was.Hi-was.Lo) {
+					moved = true
+				}
+				reg[t] = w
+			}
+		}
+		if !moved {
+			return false, -1
+		}
+	}
+	return false, -1
+}
+
+// leans returns the end of a cut or gauge slot that was worst for the row when
+// corners were last frozen; any end is a fair demand.
+func (q *problem) leans(r *row, s slot) float64 {
+	copy(q.tmp, q.reg)
+	r.prog.Run(q.tmp)
+	r.prog.Gradient(q.tmp, q.adj, r.plus)
+	if q.adj[s.node] > 0 {
+		return s.span.Lo
+	}
+	return s.span.Hi
+}
+
+// spans turns boxes of targets into boxes of coordinates: differences are
+// looked for within both, no wider than the wider of the two.
+func (q *problem) spans(reg []interval.I) []interval.I {
+	out := make([]interval.I, len(q.free))
+	for k, i := range q.free {
+		t := reg[q.dims[i].Target]
+		out[k] = t
+		if l := q.leader(i); l >= 0 {
+			lt := reg[q.dims[l].Target]
+			if _, held := q.m.Held[q.dims[l].ID]; held {
+				lt = interval.Point(q.reg[q.dims[l].Target])
+			}
+			out[k] = interval.I{Lo: t.Lo - lt.Hi, Hi: t.Hi - lt.Lo}
+		}
+	}
+	return out
+}
+
+// impossible tries to prove that no design exists: boxes are bisected on their
+// widest target, each contracted, until all are empty or the budget is spent.
+func (q *problem) impossible(reg []interval.I, budget int) bool {
+	stack := [][]interval.I{reg}
+	for used := 0; len(stack) > 0; used++ {
+		if used >= budget {
+			return false
+		}
+		box := stack[len(stack)-1]
+		stack = stack[:len(stack)-1]
+		if empty, _ := q.narrow(box, 8); empty {
+			continue
+		}
+		at, wide := -1, 0.0
+		for _, i := range q.free {
+			t := box[q.dims[i].Target]
+			if w := (t.Hi - t.Lo) / q.unit(i); w > wide {
+				at, wide = i, w
+			}
+		}
+		if at < 0 || wide < 0.05 {
+			return false
+		}
+		t := box[q.dims[at].Target]
+		mid := t.Lo + (t.Hi-t.Lo)/2
+		other := append([]interval.I(nil), box...)
+		box[q.dims[at].Target] = interval.I{Lo: t.Lo, Hi: mid}
+		other[q.dims[at].Target] = interval.I{Lo: mid, Hi: t.Hi}
+		stack = append(stack, box, other)
+	}
+	return true
+}
+
+// proved reports whether an enclosure over the box of the design shows that a
+// row keeps: every uncertain slot in its span. It is split on the slot that
+// widens it most, up to sixty-four boxes.
+func (q *problem) proved(r *row) bool {
+	base := make([]interval.I, q.prog.Len())
+	r.prog.StartI(base)
+	for _, s := range q.prog.Uses(r.plus) {
+		base[s] = interval.Point(q.reg[s])
+	}
+	for _, i := range r.at {
+		base[q.slots[i].node] = q.slots[i].span
+	}
+	stack := [][]interval.I{base}
+	for used := 0; len(stack) > 0; used++ {
+		if used >= 64 {
+			return false
+		}
+		box := stack[len(stack)-1]
+		stack = stack[:len(stack)-1]
+		if q.encloses(r, box) >= 0 {
+			continue
+		}
+		at, wide := -1, 0.0
+		for _, i := range r.at {
+			s := q.slots[i]
+			w := (box[s.node].Hi - box[s.node].Lo) * max(math.Abs(q.adj[s.node]), 1e-300)
+			if w > wide && box[s.node].Lo < box[s.node].Hi {
+				at, wide = int(s.node), w
+			}
+		}
+		if at < 0 {
+			return false
+		}
+		mid := box[at].Mid()
+		other := append([]interval.I(nil), box...)
+		box[at], other[at] = interval.I{Lo: box[at].Lo, Hi: mid}, interval.I{Lo: mid, Hi: other[at].Hi}
+		stack = append(stack, box, other)
+	}
+	return true
+}
+
+// encloses returns the low end of the row's margin over a box, by its natural
+// range and by its slopes.
+func (q *problem) encloses(r *row, box []interval.I) float64 {
+	r.prog.Enclose(box)
+	low := box[r.plus].Lo
+	if low >= 0 {
+		return low
+	}
+	mid, adj := make([]interval.I, len(box)), make([]interval.I, len(box))
+	r.prog.Middle(box, mid)
+	return max(low, r.prog.MeanValue(box, mid, adj, r.plus).Lo)
+}

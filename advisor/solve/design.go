@@ -1,0 +1,230 @@
+package solve
+
+import (
+	"math"
+	"sort"
+
+	"wornfit/calc/interval"
+	"wornfit/rules/link"
+)
+
+// Search is the solver of this package.
+type Search struct{}
+
+// Design finds whether the option works, and a design when one does.
+func (Search) Design(m Model, b Budget) Answer {
+	q := newProblem(m)
+	facts := q.facts()
+	if bad := broken(q, facts); len(bad) > 0 {
+		return Answer{Works: No, States: facts, Broken: bad, Reg: q.plain()}
+	}
+	box := q.declared()
+	q.centre(box)
+	if empty, by := q.narrow(box, 12); empty {
+		return q.none(facts, by)
+	}
+	q.centre(box)
+	coords := q.spans(box)
+	return q.search(b, box, coords, facts)
+}
+
+// search tries for all values first, then with what is unknown at its kindest,
+// then with the readings so too.
+func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answer {
+	musts, all := q.sets()
+	full := append([]float64(nil), q.width...)
+	q.points(all, coords, forAll, b.Points)
+	start := q.coordinates()
+	for _, a := range []against{forAll, exceptGaps, onlyMade} {
+		copy(q.width, full)
+		q.spread()
+		q.place(start)
+		kept, ok := q.settle(musts, all, coords, a, b)
+		if !ok {
+			ok = q.closer(musts, coords, a, b)
+			kept = musts
+		}
+		if ok {
+			q.aims(kept, coords, a)
+			return q.answer(facts, kept, a)
+		}
+	}
+	ans := q.answer(facts, musts, onlyMade)
+	ans.Design, ans.Windows = nil, nil
+	ans.Broken = q.inTheWay(musts)
+	q.tightest()
+	ans.Works = NotProved
+	if len(ans.Broken) == 0 || q.impossible(box, b.Boxes) {
+		ans.Works = No
+	}
+	return ans
+}
+
+// settle finds a design that keeps every must and as many shoulds as it can.
+func (q *problem) settle(musts, all []bool, coords []interval.I, a against, b Budget) (kept []bool, ok bool) {
+	kept = append([]bool(nil), all...)
+	span := spansOf(coords)
+	if v := q.climb(kept, span, a, b.Ascent, 1); v >= 0 {
+		return kept, true
+	}
+	from := q.coordinates()
+	if v := q.climb(musts, span, a, b.Ascent, 1); v < 0 {
+		q.place(from)
+		if v := q.climb(musts, span, a, b.Ascent, 1); v < 0 {
+			return musts, false
+		}
+	}
+	// give up the should that is furthest from kept, until the rest fit
+	good := q.coordinates()
+	for n := count(kept) - count(musts); n > 0; n-- {
+		worst, at := 0.0, -1
+		q.place(from)
+		for i := range q.rows {
+			if kept[i] && !musts[i] {
+				if v := q.corner(&q.rows[i], a) / q.rows[i].scale; at < 0 || v < worst {
+					worst, at = v, i
+				}
+			}
+		}
+		kept[at] = false
+		q.place(good)
+		if v := q.climb(kept, span, a, b.Ascent, 1); v >= 0 {
+			return q.giveBack(kept, all, span, a, b), true
+		}
+		from = q.coordinates()
+	}
+	q.place(good)
+	q.climb(musts, span, a, b.Ascent, 1)
+	return musts, true
+}
+
+// giveBack takes up again each should that was given up in vain.
+func (q *problem) giveBack(kept, all []bool, span []float64, a against, b Budget) []bool {
+	for i := range all {
+		if !all[i] || kept[i] || !q.rows[i].free {
+			continue
+		}
+		was := q.coordinates()
+		kept[i] = true
+		if v := q.climb(kept, span, a, b.Ascent/2, 1); v < 0 {
+			kept[i] = false
+			q.place(was)
+		}
+	}
+	return kept
+}
+
+// closer holds sizes closer than the machine's width: as close as the gauges
+// can tell, then each as wide as it may be, the last cut first, so that earlier
+// dimensions give way.
+func (q *problem) closer(musts []bool, coords []interval.I, a against, b Budget) bool {
+	full := append([]float64(nil), q.width...)
+	q.tightest()
+	span := spansOf(coords)
+	if v := q.climb(musts, span, a, b.Ascent, 1e9); v < 0 {
+		copy(q.width, full)
+		q.spread()
+		return false
+	}
+	for k := len(q.free) - 1; k >= 0; k-- {
+		i := q.free[k]
+		lo, hi := q.width[i], full[i]
+		good := q.coordinates()
+		for range 8 {
+			w := lo + (hi-lo)/2
+			if hi-lo < 2e-7 {
+				break
+			}
+			q.width[i] = w
+			q.spread()
+			if v := q.climb(musts, span, a, b.Ascent/2, 0); v >= 0 {
+				lo, good = w, q.coordinates()
+			} else {
+				hi = w
+				q.place(good)
+			}
+		}
+		q.width[i] = lo
+		q.spread()
+		q.place(good)
+	}
+	v, _ := q.truly(musts, a)
+	return v >= 0
+}
+
+// tightest narrows every width to twice what its gauge can tell.
+func (q *problem) tightest() {
+	for _, i := range q.free {
+		q.width[i] = min(q.width[i], 2*q.m.Gauge[q.dims[i].ID])
+	}
+	q.spread()
+}
+
+// sets gives the rows that bind: the musts, and the musts with every should
+// that hangs on a size or is met.
+func (q *problem) sets() (musts, all []bool) {
+	musts, all = make([]bool, len(q.rows)), make([]bool, len(q.rows))
+	for i := range q.rows {
+		r := &q.rows[i]
+		if r.check >= 0 && q.m.Option.Checks[r.check].Strength == link.Prefer {
+			continue
+		}
+		musts[i] = r.must
+		all[i] = r.must || r.free
+	}
+	return musts, all
+}
+
+// inTheWay lists the checks whose musts stay unkept at the best that was found.
+func (q *problem) inTheWay(musts []bool) []int {
+	type miss struct {
+		check int
+		by    float64
+	}
+	var list []miss
+	for i := range q.rows {
+		r := &q.rows[i]
+		if !musts[i] || r.check < 0 {
+			continue
+		}
+		if v := q.corner(r, onlyMade) / r.scale; v < 1e-3 {
+			list = append(list, miss{r.check, v})
+		}
+	}
+	sort.SliceStable(list, func(a, b int) bool { return list[a].by < list[b].by })
+	var out []int
+	for _, m := range list {
+		out = append(out, m.check)
+	}
+	return out
+}
+
+// centre puts the targets in the middle of a box.
+func (q *problem) centre(reg []interval.I) {
+	for _, i := range q.free {
+		t := reg[q.dims[i].Target]
+		if t.Lo <= t.Hi {
+			q.reg[q.dims[i].Target] = t.Lo + (t.Hi-t.Lo)/2
+		}
+	}
+	q.prog.Run(q.reg)
+}
+
+func spansOf(coords []interval.I) []float64 {
+	out := make([]float64, len(coords))
+	for k, c := range coords {
+		out[k] = max((c.Hi-c.Lo)/4, 1e-6)
+	}
+	return out
+}
+
+func count(set []bool) (n int) {
+	for _, b := range set {
+		if b {
+			n++
+		}
+	}
+	return n
+}
+
+var inf = math.Inf(1)

@@ -1,0 +1,205 @@
+package solve
+
+import (
+	"math"
+
+	"wornfit/calc/interval"
+	"wornfit/rules/lang"
+	"wornfit/rules/link"
+	"wornfit/rules/tape"
+)
+
+// class says who chooses the value of an uncertain slot.
+type class uint8
+
+const (
+	sure    class = iota
+	made          // a cut or a gauge's error: always against us
+	read          // a reading: the true size is anywhere in its range
+	unknown       // not known at all
+)
+
+// slot is an input that is a range.
+type slot struct {
+	node     tape.Node
+	name     string
+	class    class
+	span     interval.I
+	discrete bool // a word or yes-no: only whole codes
+}
+
+// row is a limit as the search sees it: kept when its margin is >= 0.
+type row struct {
+	check  int       // index of Option.Checks; -1 for the declared range of a dimension
+	dim    int       // of a range: index of the dimension
+	plus   tape.Node // margin = reg[plus] - reg[minus]
+	minus  tape.Node // 0: none
+	must   bool
+	at     []int         // indexes of the problem's slots it depends on
+	prog   *tape.Program // just what it needs
+	free   bool          // depends on a target
+	deduct float64       // margin at target less margin at the worst corner, frozen
+	scale  float64       // margin that one machine width of every size is worth
+}
+
+// problem is a Model laid out for the search.
+type problem struct {
+	m     Model
+	prog  *tape.Program
+	dims  []link.Dim
+	free  []int     // indexes of dimensions not held
+	width []float64 // by dimension: width to be cut to
+	slots []slot
+	index map[tape.Node]int
+	rows  []row
+	needs []int // checks that are needs
+	all   *tape.Program
+	reg   []float64 // best values, current targets
+	tmp   []float64
+	adj   []float64
+}
+
+func newProblem(m Model) *problem {
+	o := m.Option
+	q := &problem{m: m, prog: o.Program, dims: o.Dims, index: map[tape.Node]int{}}
+	q.reg = make([]float64, q.prog.Len())
+	q.tmp = make([]float64, q.prog.Len())
+	q.adj = make([]float64, q.prog.Len())
+	q.prog.Start(q.reg)
+	q.given()
+	q.width = make([]float64, len(q.dims))
+	for i, d := range q.dims {
+		q.width[i] = m.Width[d.ID]
+		if _, held := m.Held[d.ID]; held {
+			q.width[i] = 0
+		} else {
+			q.free = append(q.free, i)
+		}
+		q.addSlot(slot{node: d.Cut, name: d.ID + ".cut", class: made})
+		u := m.Gauge[d.ID]
+		q.addSlot(slot{node: d.Gauge, name: d.ID + ".gauge", class: made, span: interval.I{Lo: -u, Hi: u}})
+		if at, held := m.Held[d.ID]; held {
+			q.reg[d.Target] = at
+		}
+	}
+	q.spread()
+	q.limits()
+	return q
+}
+
+// given fills the slots that the case, the picks and the files give.
+func (q *problem) given() {
+	for _, s := range q.m.Option.Slots {
+		k, ok := q.m.Given[s.Name]
+		if !ok {
+			continue
+		}
+		q.reg[s.Node] = k.Best
+		discrete := len(s.Words) > 0 || q.prog.Kind(s.Node) == lang.YesNo
+		switch {
+		case !k.Is:
+			q.addSlot(slot{node: s.Node, name: s.Name, class: unknown, span: k.Value, discrete: discrete})
+		case k.Value.Lo < k.Value.Hi:
+			q.addSlot(slot{node: s.Node, name: s.Name, class: read, span: k.Value, discrete: discrete})
+		}
+	}
+}
+
+func (q *problem) addSlot(s slot) {
+	q.index[s.node] = len(q.slots)
+	q.slots = append(q.slots, s)
+}
+
+// spread sets the range of every cut from the widths.
+func (q *problem) spread() {
+	for i, d := range q.dims {
+		h := q.width[i] / 2
+		q.slots[q.index[d.Cut]].span = interval.I{Lo: -h, Hi: h}
+	}
+}
+
+// limits makes a row of every limit that may apply, and two of the declared
+// range of every free dimension.
+func (q *problem) limits() {
+	o := q.m.Option
+	targets := map[tape.Node]bool{}
+	for _, i := range q.free {
+		targets[q.dims[i].Target] = true
+	}
+	var roots []tape.Node
+	add := func(r row, nodes ...tape.Node) {
+		r.prog = q.prog.Only(nodes...)
+		seen := map[tape.Node]bool{}
+		for _, n := range nodes {
+			for _, s := range q.prog.Uses(n) {
+				r.free = r.free || targets[s]
+				if i, ok := q.index[s]; ok && !seen[s] {
+					seen[s] = true
+					r.at = append(r.at, i)
+				}
+			}
+		}
+		roots = append(roots, nodes...)
+		q.rows = append(q.rows, r)
+	}
+	for i := range o.Checks {
+		c := &o.Checks[i]
+		if c.Need {
+			q.needs = append(q.needs, i)
+			continue
+		}
+		if q.applies(c) == No {
+			continue
+		}
+		add(row{check: i, dim: -1, plus: c.Margin, must: c.Strength == link.Must}, c.Margin)
+	}
+	for _, i := range q.free {
+		d := q.dims[i]
+		add(row{check: -1, dim: i, plus: d.Target, minus: d.Low, must: true}, d.Target, d.Low)
+		add(row{check: -1, dim: i, plus: d.High, minus: d.Target, must: true}, d.High, d.Target)
+	}
+	q.all = q.prog.Only(roots...)
+}
+
+// applies says whether a check's `when` is met: it hangs on facts, never on sizes.
+func (q *problem) applies(c *link.Check) Truth {
+	if c.When == 0 {
+		return Yes
+	}
+	t, _ := q.fact(c.When)
+	return t
+}
+
+// fact decides a yes-no of facts; when it depends, it names the slots it hangs on.
+func (q *problem) fact(n tape.Node) (Truth, []string) {
+	reg := make([]interval.I, q.prog.Len())
+	prog := q.prog.Only(n)
+	prog.StartI(reg)
+	var of []string
+	for _, s := range q.prog.Uses(n) {
+		reg[s] = interval.Point(q.reg[s])
+		if i, ok := q.index[s]; ok {
+			reg[s] = q.slots[i].span
+			of = append(of, q.slots[i].name)
+		}
+	}
+	prog.Enclose(reg)
+	switch {
+	case tape.Yes(reg[n]):
+		return Yes, nil
+	case tape.No(reg[n]):
+		return No, nil
+	}
+	return Depends, of
+}
+
+func (r *row) value(reg []float64) float64 {
+	v := reg[r.plus]
+	if r.minus != 0 {
+		v -= reg[r.minus]
+	}
+	if math.IsNaN(v) {
+		return math.Inf(-1)
+	}
+	return v
+}
