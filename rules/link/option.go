@@ -4,6 +4,7 @@ import (
 	"wornfit/calc/basis"
 	"wornfit/calc/interval"
 	"wornfit/calc/quantity"
+	"wornfit/rules/lang"
 	"wornfit/rules/tape"
 )
 
@@ -16,8 +17,9 @@ import (
 // so a mate follows the made size one to one and passes on only the gauge's
 // error, not the machine's. Target, Cut and Gauge are slots.
 type Dim struct {
-	ID, Says, Part, By string
+	ID, Says, Part, By string // By: full name of the pick, hub/bush.borer
 	From               *Part
+	Joint              string // of a hold's: the joint it is on
 	Inside             bool
 	Suits              string // the ID it follows, "" when none
 	Target, Cut, Gauge tape.Node
@@ -37,6 +39,7 @@ type Check struct {
 	When        tape.Node // 0: always
 	Why         []WordPiece
 	Remedy      []WordPiece
+	Joint       string // of a hold's: the joint it is on
 }
 
 // WordPiece is text, or a value to be printed.
@@ -44,7 +47,9 @@ type WordPiece struct {
 	Text  string
 	Node  tape.Node // 0: text
 	Dim   quantity.Dim
+	YesNo bool     // a value that is yes (1) or no (0)
 	Words []string // of a word value: the closed list
+	Row   string   // full name of a pick or of a row of the case, whose id is put in
 }
 
 // SlotKind says where a slot's value comes from.
@@ -70,15 +75,26 @@ type Slot struct {
 	Words  []string
 	Number *Number // of a NumberSlot
 	Pick   string  // of a PickSlot: full name of the pick, hub/bush.borer
+	Row    string  // of a GivenSlot that is a column of a row of the case: shaft.material
+	Table  string  // of a PickSlot or a Row: the table whose column it is
 	Column string
+	YesNo  bool
 }
 
-// LinkedPick is a pick of an option under its full name.
+// LinkedPick is a pick of an option under its full name. Where and Best are in
+// its own Program, whose slots are the columns of the row tried (it.swing), and
+// the givens, numbers and earlier picks they ask for.
 type LinkedPick struct {
 	Pick
-	Of    *Part
-	Full  string    // hub/bush.borer
-	Where tape.Node // in the pick's own program, see PickProgram
+	Of      *Part
+	Joint   string // of a hold's pick: the joint it is on
+	Full    string // hub/bush.borer, bush.way, purpose/running.class
+	Failed  Check  // the rule that fails when no row is left
+	Program *tape.Program
+	Slots   []Slot
+	Where   tape.Node // 0: every row
+	Best    tape.Node // 0: none
+	rests   []int     // the earlier picks it asks about
 }
 
 // LinkedStep is a step with its nodes in the option's program; 0: none.
@@ -86,22 +102,28 @@ type LinkedStep struct {
 	Step
 	Of                                       *Part
 	Joint                                    string
+	FullID                                   string // bush.press-in
+	OnPick                                   string // full name of the pick it is done on, "" when none
+	Words                                    []WordPiece
 	HoursNode, WaitNode, CostsNode, WhenNode tape.Node
 }
 
 // LinkedScore is one named contribution in the option's program.
 type LinkedScore struct {
 	Score
-	Of   *Part
-	Node tape.Node
+	Of    *Part
+	Joint string // of a hold's: the joint it is on
+	Node  tape.Node
 }
 
 // Named is a define of a part, for tables, worked numbers and words.
 type Named struct {
 	Name, Says string // hub/bush.wall; bush.pressure
 	Of         *Part
+	Joint      string
 	Node       tape.Node
 	Dim        quantity.Dim
+	Type       lang.Type
 }
 
 // Option is a linked option: one program, all needs and limits of all its files.
@@ -118,14 +140,27 @@ type Option struct {
 	Scores              []LinkedScore
 	Named               []Named
 	Aims                []LinkedAim
-	Totals              map[string]tape.Node // total.hours, total.wait, total.materials, ...; criteria use them
-	Criteria            map[string]tape.Node // the number each criterion's curve reads
+	Totals              map[string]tape.Node // total.hours, total.wait, total.costs: sums over the steps
+	Criteria            map[string]tape.Node // the number each criterion's curve reads, by its ID
+	Lowered             []Lowered            // every expression, when the Input says Trace
+}
+
+// Lowered is an expression with what the program made of it. Names gives the
+// node of each name as the program asked for it: hub_bore, shaft_face.family,
+// low(left_to_bore).
+type Lowered struct {
+	Of    *Part
+	Joint string // of a hold's: the joint it is on
+	Expr  *lang.Expr
+	Node  tape.Node
+	Names map[string]tape.Node
 }
 
 // LinkedAim is an aim with its node.
 type LinkedAim struct {
 	Aim
 	Of                       *Part
+	Joint                    string
 	Least, Most, Middle, Of_ tape.Node
 }
 

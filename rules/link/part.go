@@ -45,7 +45,12 @@ const (
 	Hub
 	Hold
 	Purpose
+	Shared // steps.yaml and criteria.yaml: numbers, defines and steps all options share
 )
+
+func (s Side) String() string {
+	return [...]string{"shaft", "hub", "hold", "purpose", "shared"}[s]
+}
 
 // Metal is what a treatment does to the finished surface; it decides which of
 // the two is finished first.
@@ -97,6 +102,7 @@ type Rule struct {
 type Piece struct {
 	Text  string
 	Value *lang.Expr // nil: Text as it stands
+	Row   string     // name of a row whose id is put in: datum, of {datum.id}
 }
 
 // Dimension is a size to be chosen.
@@ -134,7 +140,8 @@ type Define struct {
 type Joint struct {
 	Name   string
 	Fields map[string]*lang.Expr // inner_size, outer_size, inner_give, ... as the seam lists
-	Rows   map[string]string     // inner_material, outer_material, goes_hot: names of rows
+	Rows   map[string]string     // inner_material, outer_material: names of rows
+	Holds  []string              // ids of the holds it may be given; none: every hold that is not for the fit alone
 	At     fault.Place
 }
 
@@ -147,14 +154,21 @@ type Aim struct {
 
 // Step is an operation. Hours is work at the bench, Wait is cure, soak or
 // cooling, Costs is what is used up.
+//
+// Needs may name what another step gives, mate (the other part's finished size,
+// when that is made first), joint NAME, joint sizes (in a hold: the two sizes it
+// joins) and parts (every step of both parts and their holds). Gives names
+// dimensions, or joint in a hold. The steps of one file keep their order.
 type Step struct {
 	ID, Says           string
+	SaysPieces         []Piece
 	Hours, Wait, Costs *lang.Expr // nil: none
 	On                 string
 	Needs, Gives       []string
 	Cautions           []string
 	When               *lang.Expr
-	Common             bool // stands in steps.yaml: counted once however many parts name it
+	Common             bool // only the name of a step of steps.yaml: counted once however many parts name it
+	Always             bool // in steps.yaml: every option has it, named or not
 	At                 fault.Place
 }
 
@@ -183,6 +197,7 @@ type Part struct {
 	Metal    Metal
 	Finishes string // "" when nothing is cut
 	Static   bool   // a purpose whose finished fit has a hold
+	FitOnly  bool   // a hold for the finished fit alone, never for a bush or sleeve
 	Numbers  []Number
 	Needs    []Rule
 	Limits   []Rule
@@ -197,4 +212,13 @@ type Part struct {
 	Mistakes []Mistake
 	Cautions []string
 	Types    map[string]lang.Type // every private name's type
+}
+
+// dim is what kind of quantity is chosen: a length, unless its range says
+// otherwise (a temperature, a count of pins).
+func (d *Dimension) dim() quantity.Dim {
+	if d.Low == nil {
+		return quantity.LengthDim
+	}
+	return d.Low.Type.Dim
 }

@@ -1,0 +1,164 @@
+package link
+
+import (
+	"fmt"
+
+	"wornfit/rules/fault"
+	"wornfit/rules/lang"
+	"wornfit/rules/tape"
+)
+
+// linker joins the files of one option.
+type linker struct {
+	in            *Input
+	opt           *Option
+	shaft, hub    *env
+	purpose       *env
+	common        *env // nil: there is none
+	scoring       *env
+	holds         map[string]*env
+	first, second *env // the two parts in cutting order
+	over          []tape.Node
+	dimOf         []dimUse
+	sums          map[string]tape.Node // total.*, joined.*
+	faults        fault.List
+}
+
+// Link joins a shaft treatment, a hub treatment, the hold of each of their
+// joints (and of "fit" for a static purpose) and a purpose into one option. The
+// error is a fault.List that names every fault met.
+func Link(in Input, shaft, hub *Part, holds map[string]*Part, purpose *Part) (*Option, error) {
+	l := &linker{
+		in: &in,
+		opt: &Option{
+			ID: ID(shaft, hub, purpose, holds), Shaft: shaft, Hub: hub, Purpose: purpose, Holds: map[string]*Part{},
+			Totals: map[string]tape.Node{}, Criteria: map[string]tape.Node{},
+		},
+		shaft: newEnv(shaft, nil), hub: newEnv(hub, nil), purpose: newEnv(purpose, nil),
+		holds: map[string]*env{}, sums: map[string]tape.Node{},
+	}
+	scoring := in.Scoring
+	if scoring == nil {
+		scoring = &Part{ID: "criteria", Side: Shared}
+	}
+	l.scoring = newEnv(scoring, nil)
+	if in.Common != nil {
+		l.common = newEnv(in.Common, nil)
+	}
+	l.first, l.second = cuttingOrder(l.shaft, l.hub)
+	l.hold(holds)
+	if l.faults != nil {
+		return nil, l.failed()
+	}
+	l.lower()
+	if l.faults != nil {
+		return nil, l.failed()
+	}
+	return l.opt, nil
+}
+
+func (l *linker) failed() error {
+	l.faults.Sort()
+	return l.faults.Err()
+}
+
+// hold puts each hold on its joint.
+func (l *linker) hold(holds map[string]*Part) {
+	for _, e := range []*env{l.shaft, l.hub} {
+		for i := range e.part.Joints {
+			j := &e.part.Joints[i]
+			l.holdOne(holds, &joint{name: j.Name, owner: e, decl: j}, j.At)
+		}
+	}
+	if l.opt.Purpose.Static {
+		l.holdOne(holds, &joint{name: Fit}, l.purpose.at())
+	}
+	for name, h := range holds {
+		if l.holds[name] == nil {
+			l.faults.Add(fault.Place{File: h.File}, "", fmt.Sprintf("%s has no joint %s for %s to hold", l.opt.ID, name, fileName(h)), "leave the hold out")
+		}
+	}
+}
+
+func (l *linker) holdOne(holds map[string]*Part, j *joint, at fault.Place) {
+	switch h := holds[j.name]; {
+	case h == nil:
+		l.faults.Add(at, "", fmt.Sprintf("joint %s of %s has no hold", j.name, l.opt.ID), "name a hold for it: press, compound")
+	case l.holds[j.name] != nil:
+		l.faults.Add(at, "", fmt.Sprintf("%s has two joints called %s", l.opt.ID, j.name), "give one of them another name")
+	case h.FitOnly && j.name != Fit:
+		l.faults.Add(at, "", fmt.Sprintf("%s cannot hold joint %s: it is for the finished fit alone", fileName(h), j.name), "choose another hold")
+	default:
+		l.holds[j.name] = newEnv(h, j)
+		l.opt.Holds[j.name] = h
+	}
+}
+
+// envs are the files in cutting order, each hold after the part whose joint it
+// is on; the finished fit's hold and the purpose come last.
+func (l *linker) envs() []*env {
+	var out []*env
+	for _, e := range []*env{l.first, l.second} {
+		out = append(out, e)
+		for i := range e.part.Joints {
+			if h := l.holds[e.part.Joints[i].Name]; h != nil {
+				out = append(out, h)
+			}
+		}
+	}
+	if h := l.holds[Fit]; h != nil && h.joint.owner == nil {
+		out = append(out, h)
+	}
+	return append(out, l.purpose)
+}
+
+// lower makes the option's program.
+func (l *linker) lower() {
+	lw := newLowering(l, nil)
+	l.dims(lw)
+	l.ranges(lw)
+	for _, e := range l.envs() {
+		l.checks(lw, e)
+		l.aims(lw, e)
+	}
+	l.steps(lw)
+	l.scores(lw)
+	for _, e := range l.envs() {
+		l.named(lw, e)
+	}
+	l.picks(lw)
+	l.holdsAfterSizes(lw)
+	l.opt.Slots = lw.slots
+	l.opt.Program = lw.b.Build()
+}
+
+func (l *linker) aims(lw *lowering, e *env) {
+	for i := range e.part.Aims {
+		a := &e.part.Aims[i]
+		l.opt.Aims = append(l.opt.Aims, LinkedAim{Aim: *a, Of: e.part, Joint: e.jointName(),
+			Least: lw.expr(e, a.Least), Most: lw.expr(e, a.Most), Middle: lw.expr(e, a.Middle), Of_: lw.expr(e, a.Of)})
+	}
+}
+
+// named lists the defines that say what they are, and those that something
+// used. Rows have no number and are left out.
+func (l *linker) named(lw *lowering, e *env) {
+	for i := range e.part.Defines {
+		d := &e.part.Defines[i]
+		if d.Is == nil {
+			continue
+		}
+		if _, used := lw.done[asked{e, d.ID}]; !used && d.Says == "" {
+			continue
+		}
+		n, err := lw.define(e, d)
+		if err != nil {
+			continue // told
+		}
+		t := e.typeOf(d)
+		if t.Kind == lang.Row {
+			continue
+		}
+		l.opt.Named = append(l.opt.Named, Named{Name: e.full + d.ID, Says: d.Says, Of: e.part, Joint: e.jointName(), Node: n, Dim: t.Dim, Type: t})
+	}
+}

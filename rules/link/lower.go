@@ -1,0 +1,177 @@
+package link
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+
+	"wornfit/rules/fault"
+	"wornfit/rules/lang"
+	"wornfit/rules/tape"
+)
+
+// lowering makes one program of an option's expressions, each define when it is
+// first asked for. A pick has a lowering of its own, in which no size exists.
+type lowering struct {
+	l     *linker
+	b     *tape.Builder
+	pick  *Pick              // of a pick's own program
+	done  map[asked]*outcome // defines and joint fields met so far
+	chain []string           // those being worked out now, outermost first
+	slots []Slot
+	seen  map[string]tape.Node // slots by name
+}
+
+// asked is a name in one use of a file.
+type asked struct {
+	in   *env
+	name string
+}
+
+type outcome struct {
+	node tape.Node
+	err  error
+	busy bool
+}
+
+// told is an error already put on the list of faults.
+type told struct{ fault.Fault }
+
+func (t told) Unwrap() error { return t.Fault }
+
+func newLowering(l *linker, pick *Pick) *lowering {
+	return &lowering{l: l, b: tape.NewBuilder(), pick: pick, done: map[asked]*outcome{}, seen: map[string]tape.Node{}}
+}
+
+// expr lowers an expression as the file of e reads it. 0: a fault was told.
+func (lw *lowering) expr(e *env, x *lang.Expr) tape.Node {
+	if x == nil {
+		return 0
+	}
+	n, err := lw.try(e, x)
+	if err != nil {
+		return 0
+	}
+	return n
+}
+
+func (lw *lowering) try(e *env, x *lang.Expr) (tape.Node, error) {
+	resolve := func(name string) (tape.Node, error) { return lw.name(e, name) }
+	var names map[string]tape.Node
+	if lw.l.in.Trace && lw.pick == nil {
+		names = map[string]tape.Node{}
+		resolve = func(name string) (tape.Node, error) {
+			n, err := lw.name(e, name)
+			names[name] = n
+			return n, err
+		}
+	}
+	n, err := lw.b.Lower(x, resolve)
+	if err != nil {
+		return 0, lw.l.tell(err, x.At)
+	}
+	if names != nil {
+		lw.l.opt.Lowered = append(lw.l.opt.Lowered, Lowered{Of: e.part, Joint: e.jointName(), Expr: x, Node: n, Names: names})
+	}
+	return n, nil
+}
+
+// tell puts an error on the list, once.
+func (l *linker) tell(err error, at fault.Place) error {
+	var t told
+	if errors.As(err, &t) {
+		return err
+	}
+	var f fault.Fault
+	if !errors.As(err, &f) {
+		f = fault.Fault{At: at, Says: err.Error()}
+	}
+	l.faults = append(l.faults, f)
+	return told{f}
+}
+
+// once works a name out the first time it is asked for, and tells a name that
+// rests on itself with the whole chain.
+func (lw *lowering) once(k asked, says string, at fault.Place, work func() (tape.Node, error)) (tape.Node, error) {
+	o, ok := lw.done[k]
+	switch {
+	case ok && o.busy:
+		return 0, lw.circle(says, at)
+	case ok:
+		return o.node, o.err
+	}
+	o = &outcome{busy: true}
+	lw.done[k] = o
+	lw.chain = append(lw.chain, says)
+	o.node, o.err = work()
+	lw.chain = lw.chain[:len(lw.chain)-1]
+	o.busy = false
+	return o.node, o.err
+}
+
+func (lw *lowering) circle(says string, at fault.Place) error {
+	from := max(slices.Index(lw.chain, says), 0)
+	round := append(slices.Clone(lw.chain[from:]), says)
+	return lw.l.tell(fault.Fault{
+		At:     at,
+		Says:   says + " is worked out from itself: " + strings.Join(round, " <- "),
+		Remedy: "break the circle: each value must rest on values known before it",
+	}, at)
+}
+
+// slot is an input of the program, listed on first use.
+func (lw *lowering) slot(s Slot, t lang.Type) tape.Node {
+	if n, ok := lw.seen[s.Name]; ok {
+		return n
+	}
+	s.Node = lw.b.Slot(s.Name)
+	lw.b.Mark(s.Node, t.Kind)
+	s.Dim, s.YesNo = t.Dim, t.Kind == lang.YesNo
+	if t.Words != nil {
+		s.Words = t.Words.List
+	}
+	lw.seen[s.Name] = s.Node
+	lw.slots = append(lw.slots, s)
+	return s.Node
+}
+
+// number is a number of a file; of a range its low or high end.
+func (lw *lowering) number(e *env, at int, end string) tape.Node {
+	n := &e.part.Numbers[at]
+	name := e.nums + n.ID
+	if end != "" {
+		name = end + "(" + name + ")"
+	}
+	return lw.slot(Slot{Name: name, Kind: NumberSlot, Number: n}, lang.Type{Dim: n.Dim})
+}
+
+// word is the constant an option.* name stands for.
+func (lw *lowering) word(name string) (tape.Node, error) {
+	t, ok := lw.l.in.Given[name]
+	if !ok || t.Words == nil {
+		return 0, fmt.Errorf("%s is not known", name)
+	}
+	word := lw.l.optionWord(name[len("option."):])
+	code, ok := t.Words.Code(word)
+	if !ok {
+		return 0, fmt.Errorf("%s is %q here, which its list of words does not hold", name, word)
+	}
+	return lw.b.Const(code), nil
+}
+
+// optionWord is what is done to a side, what holds a joint, or what the fit is for.
+func (l *linker) optionWord(of string) string {
+	switch of {
+	case "shaft":
+		return l.opt.Shaft.ID
+	case "hub":
+		return l.opt.Hub.ID
+	case "purpose":
+		return l.opt.Purpose.ID
+	}
+	if h := l.holds[of]; h != nil {
+		return h.part.ID
+	}
+	return "none"
+}

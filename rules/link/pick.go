@@ -1,0 +1,113 @@
+package link
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"wornfit/rules/fault"
+	"wornfit/rules/tape"
+)
+
+// picks lists the picks of the option so that each comes after those it asks
+// about, each with a program of its own.
+func (l *linker) picks(main *lowering) {
+	var all []LinkedPick
+	for _, e := range l.envs() {
+		for i := range e.part.Picks {
+			all = append(all, l.pick(main, e, &e.part.Picks[i]))
+		}
+	}
+	for len(all) > 0 {
+		at := slices.IndexFunc(all, func(p LinkedPick) bool { return len(l.awaited(all, p)) == 0 })
+		if at < 0 {
+			l.pickCircle(all)
+			return
+		}
+		p := all[at]
+		for _, s := range p.Slots {
+			i := slices.IndexFunc(l.opt.Picks, func(o LinkedPick) bool { return o.Full == s.Pick })
+			if i >= 0 && !slices.Contains(p.rests, i) {
+				p.rests = append(p.rests, i)
+			}
+		}
+		l.opt.Picks = append(l.opt.Picks, p)
+		all = slices.Delete(all, at, at+1)
+	}
+}
+
+// awaited are the picks still in the list that a pick asks about.
+func (l *linker) awaited(all []LinkedPick, p LinkedPick) []int {
+	var out []int
+	for i, o := range all {
+		if slices.ContainsFunc(p.Slots, func(s Slot) bool { return s.Kind == PickSlot && s.Pick == o.Full }) {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
+func (l *linker) pickCircle(all []LinkedPick) {
+	at, seen := 0, map[int]bool{}
+	var chain []string
+	for !seen[at] {
+		seen[at] = true
+		chain = append(chain, all[at].Full)
+		at = l.awaited(all, all[at])[0]
+	}
+	l.faults = append(l.faults, fault.Fault{At: all[at].At, Says: fmt.Sprintf("picks wait for one another: %s", strings.Join(append(chain, all[at].Full), " <- ")),
+		Remedy: "let one of them ask about what is given instead"})
+}
+
+func (l *linker) pick(main *lowering, e *env, p *Pick) LinkedPick {
+	out := LinkedPick{Pick: *p, Of: e.part, Joint: e.jointName(), Full: e.full + p.ID, Failed: l.said(main, e, &p.Missing)}
+	out.Failed.Need = true
+	if _, ok := l.in.Tables[tableOf(p.From)]; !ok {
+		l.faults = append(l.faults, fault.Fault{At: p.At, Says: fmt.Sprintf("%s picks from %s, which is no table", out.Full, p.From), Remedy: "name a table of the vocabulary"})
+	}
+	lw := newLowering(l, p)
+	if p.Where != nil {
+		out.Where = lw.expr(e, p.Where)
+	}
+	if p.Best != nil {
+		out.Best = lw.expr(e, p.Best)
+	}
+	out.Program, out.Slots = lw.b.Build(), lw.slots
+	return out
+}
+
+// Asks are the names of givens that the picks ask about, beyond what the
+// option's own program does: hub.swing, shaft.material.hardness.
+func (o *Option) Asks() []Slot {
+	var out []Slot
+	seen := map[string]bool{}
+	for i := range o.Picks {
+		for _, s := range o.Picks[i].Slots {
+			if s.Kind == GivenSlot && !seen[s.Name] {
+				seen[s.Name] = true
+				out = append(out, s)
+			}
+		}
+	}
+	return out
+}
+
+// Slot finds an input of the option by its name.
+func (o *Option) Slot(name string) (Slot, bool) {
+	n, ok := o.Program.Slot(name)
+	if !ok {
+		return Slot{}, false
+	}
+	i := slices.IndexFunc(o.Slots, func(s Slot) bool { return s.Node == n })
+	return o.Slots[i], true
+}
+
+// Uses are the slots a node rests on.
+func (o *Option) Uses(n tape.Node) []Slot {
+	var out []Slot
+	for _, u := range o.Program.Uses(n) {
+		i := slices.IndexFunc(o.Slots, func(s Slot) bool { return s.Node == u })
+		out = append(out, o.Slots[i])
+	}
+	return out
+}
