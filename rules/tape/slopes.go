@@ -44,23 +44,17 @@ func (p *Program) slope(reg, adjoint []interval.I, s *step, d interval.I) {
 	case square:
 		add(s.a, d.Mul(reg[s.a].Add(reg[s.a])))
 	case lang.Pow:
-		y := reg[s.b].Lo
-		add(s.a, d.Mul(interval.Point(y)).Mul(raise(reg[s.a], y-1)))
+		add(s.a, d.Mul(steepnesses(reg[s.a], reg[s.b].Lo)))
 	case lang.Sqrt:
 		add(s.a, d.Div(reg[s.dst].Add(reg[s.dst])))
 	case lang.Abs:
 		add(s.a, d.Mul(signs(reg[s.a])))
 	case lang.Min:
-		p.kink(reg, adjoint, s, d, reg[s.a].Hi <= reg[s.b].Lo, reg[s.b].Hi < reg[s.a].Lo)
+		kink(adjoint, s.a, s.b, d, reg[s.a].Hi <= reg[s.b].Lo, reg[s.b].Hi < reg[s.a].Lo)
 	case lang.Max:
-		p.kink(reg, adjoint, s, d, reg[s.a].Lo >= reg[s.b].Hi, reg[s.b].Lo > reg[s.a].Hi)
+		kink(adjoint, s.a, s.b, d, reg[s.a].Lo >= reg[s.b].Hi, reg[s.b].Lo > reg[s.a].Hi)
 	case lang.Cond:
-		if mayYes(reg[s.a]) {
-			add(s.b, d)
-		}
-		if mayNo(reg[s.a]) {
-			add(s.c, d)
-		}
+		kink(adjoint, s.b, s.c, d, !mayNo(reg[s.a]), !mayYes(reg[s.a]))
 		jump(reg, adjoint, s.a)
 	case lang.Call:
 		p.callSlopes(reg, adjoint, s, d)
@@ -72,17 +66,18 @@ func (p *Program) slope(reg, adjoint []interval.I, s *step, d interval.I) {
 	}
 }
 
-// kink shares the slope of a min or max out to the argument it is sure to be.
-func (p *Program) kink(reg, adjoint []interval.I, s *step, d interval.I, isA, isB bool) {
+// kink shares a slope out to the one of two nodes it is sure to come from, or to
+// either in part.
+func kink(adjoint []interval.I, a, b Node, d interval.I, isA, isB bool) {
 	switch {
 	case isA:
-		adjoint[s.a] = adjoint[s.a].Add(d)
+		adjoint[a] = adjoint[a].Add(d)
 	case isB:
-		adjoint[s.b] = adjoint[s.b].Add(d)
+		adjoint[b] = adjoint[b].Add(d)
 	default:
-		part := d.Mul(either)
-		adjoint[s.a] = adjoint[s.a].Add(part)
-		adjoint[s.b] = adjoint[s.b].Add(part)
+		part := d.Join(no)
+		adjoint[a] = adjoint[a].Add(part)
+		adjoint[b] = adjoint[b].Add(part)
 	}
 }
 
@@ -91,6 +86,16 @@ func jump(reg, adjoint []interval.I, n Node) {
 	if n != 0 && reg[n].Lo != reg[n].Hi {
 		adjoint[n] = interval.Whole()
 	}
+}
+
+// steepnesses are the slopes of x to the power y over a; at the edge of where it
+// is a number they have no end.
+func steepnesses(a interval.I, y float64) interval.I {
+	r := raise(a, y-1)
+	if r.Empty() {
+		return interval.Whole()
+	}
+	return r.Mul(interval.Point(y))
 }
 
 // signs are the slopes of abs over a.
