@@ -131,10 +131,11 @@ type Part struct {
 	Given       Givens   // hub.outside ... by vocabulary name
 	Datums      []Datum
 	Near        []Neighbour
-	NearStated  bool   // next_to_it is answered, with features or with none
-	Irreplaced  bool   // if_spoiled: irreplaceable
-	Bearing     string // designation; "" when it is no rolling bearing
-	BearingPlay string // its clearance group, such as CN or C3
+	NearStated  bool     // next_to_it is answered, with features or with none
+	Kinds       []string // every kind of neighbour the vocabulary knows for this side
+	Irreplaced  bool     // if_spoiled: irreplaceable
+	Bearing     string   // designation; "" when it is no rolling bearing
+	BearingPlay string   // its clearance group, such as CN or C3
 	Sealed      Value
 	At          fault.Place
 }

@@ -68,9 +68,13 @@ func (r *reader) material(n yamldoc.Node) []string {
 func (r *reader) spoiled(n yamldoc.Node, p *Part) {
 	if n.Text() == "irreplaceable" {
 		p.Irreplaced = true
-		return
 	}
-	if e, ok := r.v.Entry(string(p.Is) + ".worth"); ok && n.Present() {
+	e, ok := r.v.Entry(string(p.Is) + ".worth")
+	switch {
+	case !ok || !n.Present():
+	case p.Irreplaced: // as dear as the vocabulary can say
+		p.Given[e.Name] = Value{Stated: true, Known: true, Lo: e.Range.Hi, Hi: e.Range.Hi, Text: n.Text(), At: n.At(), Key: n.Key}
+	default:
 		p.Given[e.Name] = r.entry(n, e)
 	}
 }
@@ -111,6 +115,7 @@ func (r *reader) kinds(s Side) []string {
 }
 
 func (r *reader) neighbours(n yamldoc.Node, p *Part) {
+	p.Kinds = r.kinds(p.Is)
 	p.NearStated = n.Present() && !(n.IsScalar() && n.Text() == "unknown")
 	if !p.NearStated || n.IsScalar() && n.Text() == "none" {
 		return
