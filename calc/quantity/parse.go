@@ -115,12 +115,16 @@ func (p part) String() string {
 }
 
 func deviationText(upper, lower part) string {
-	return upper.signed() + "/" + lower.signed() + strings.TrimPrefix(upper.String(), upper.figure.String())
+	return signed(upper.figure, "+") + "/" + signed(lower.figure, "-") + strings.TrimPrefix(upper.String(), upper.figure.String())
 }
 
-func (f figure) signed() string {
-	if f.value.Sign() < 0 {
+// signed writes a deviation; nought takes the sign its place has by custom.
+func signed(f figure, nought string) string {
+	switch f.value.Sign() {
+	case -1:
 		return f.String()
+	case 0:
+		return nought + f.String()
 	}
 	return "+" + f.String()
 }
@@ -234,7 +238,7 @@ func (r *reader) unitEnds(start int) bool {
 		return next == "" || digit(next[0]) || strings.IndexByte(".,+-", next[0]) >= 0
 	}
 	if r.at == start {
-		return strings.HasPrefix(rest, "to ") || nilDeviation(rest)
+		return rest == "to" || strings.HasPrefix(rest, "to ") || nilDeviation(rest)
 	}
 	if rest[0] != ' ' {
 		return false

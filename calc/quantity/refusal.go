@@ -3,6 +3,7 @@ package quantity
 import (
 	"fmt"
 	"sort"
+	"strings"
 )
 
 // Refusal says why a typed text is not taken and what to write instead.
@@ -70,24 +71,19 @@ var examples = map[string][]string{
 	"stress": {"MPa", "psi"}, "per-stress": {"um/m/MPa", "uin/in/psi"}, "specific-wear": {"mm3/N/m", "1/Pa"},
 	"pv": {"MPa m/s", "psi ft/min"}, "density": {"kg/m3", "lb/in3"}, "temperature": {"°C", "°F"},
 	"temperature-change": {"K", "°F change"}, "expansion": {"um/m/K", "uin/in/°F"},
-	"money": {"EUR", "USD"}, "rate": {"EUR/h", "USD/h"}, "angle": {"deg", "rad"},
-	"hardness-hrc": {"HRC"}, "hardness-hb": {"HB"}, "hardness-hv": {"HV"}, "number": {"%"},
+	"money": {"EUR", "USD"}, "rate": {"EUR/h", "USD/h"}, "price-by-mass": {"EUR/kg", "USD/lb"}, "angle": {"deg", "rad"},
+	"hardness-hrc": {"HRC"}, "hardness-hb": {"HB"}, "hardness-hv": {"HV"}, "number": {"plain figures", "%"},
 }
 
-// advice is `write 25 mm or 25 in`.
-func advice(number, kind string) string {
+// writeIn is the advice to use the units of a kind; a text is repeated with
+// each, so that it may be copied.
+func writeIn(text, kind string) string {
 	ex := examples[kind]
-	switch {
-	case number == "":
-		number = "5"
-	case kind == "number":
-		return "write " + number + " alone"
-	}
-	switch len(ex) {
-	case 0:
+	if len(ex) == 0 {
 		return "write the number and a unit of " + kind
-	case 1:
-		return "write " + number + " " + ex[0]
 	}
-	return "write " + number + " " + ex[0] + " or " + number + " " + ex[1]
+	if text == "" {
+		return "write it in " + strings.Join(ex, " or ")
+	}
+	return "write " + text + " " + strings.Join(ex, " or "+text+" ")
 }

@@ -1,7 +1,7 @@
 package quantity
 
 import (
-	"math/big"
+	"fmt"
 	"strings"
 )
 
@@ -97,7 +97,7 @@ func (w wish) check(u Unit, word, text string) (Unit, *Refusal) {
 	if u.Name == "kg" && w.dim == ForceDim {
 		return u, refuse(text, "write kgf or N for a force", "%q in %q is a mass, a force is wanted", word, text)
 	}
-	return u, refuse(text, advice(leading(text), w.name()), "%q in %q is a unit of %s, %s is wanted", word, text, u.kind(), w.name())
+	return u, refuse(text, writeIn("", w.name()), "%q in %q is a unit of %s, %s is wanted", word, text, u.kind(), w.name())
 }
 
 // suits tells apart the kinds that share a Dim: an angle from a number, an
@@ -112,15 +112,6 @@ func (w wish) suits(u Unit) bool {
 	return true
 }
 
-// leading is the number a text begins with, for advice.
-func leading(text string) string {
-	end := 0
-	for end < len(text) && (digit(text[end]) || strings.IndexByte(".-/", text[end]) >= 0) {
-		end++
-	}
-	return strings.TrimRight(text[:end], "-/.")
-}
-
 // unknown names the nearest unit to one that is not in the table.
 func (w wish) unknown(name, word, text string) *Refusal {
 	if word == "" {
@@ -129,10 +120,16 @@ func (w wish) unknown(name, word, text string) *Refusal {
 	if c := name[0]; digit(c) || c == '.' || c == ',' {
 		return refuse(text, "write one number without spaces, a fraction as 1-3/16, a range as 0.8 to 1.5 mm", "%q has a second number, %q", text, word)
 	}
+	remedy := "write a unit such as mm, in, N, lbf, MPa, psi, °C, °F, rpm, h, kg or EUR"
+	first, junk, more := strings.Cut(name, " ")
 	if near := nearest(name); near != "" {
-		return refuse(text, "write "+near, "the unit %q in %q is not known", word, text)
+		remedy = "write " + near
+	} else if more && len(bySpelling[first]) > 0 {
+		remedy = fmt.Sprintf("write the unit %s alone, without %q", first, junk)
+	} else if !w.any {
+		remedy = writeIn("", w.name())
 	}
-	return refuse(text, advice(leading(text), w.name()), "the unit %q in %q is not known", word, text)
+	return refuse(text, remedy, "the unit %q in %q is not known", word, text)
 }
 
 // missing refuses a number without a unit.
@@ -141,7 +138,7 @@ func (w wish) missing(text string) *Refusal {
 	if w.any {
 		kind = "length"
 	}
-	return refuse(text, advice(leading(text), kind), "%q has no unit", text)
+	return refuse(text, writeIn(strings.TrimSpace(text), kind), "%q has no unit", text)
 }
 
 // nearest is a unit spelled like name but for capitals or one letter.
@@ -178,10 +175,15 @@ func oneApart(a, b string) bool {
 	return a[i:] == b[i+1:]
 }
 
-// perTime are the times a rate of money may be stated for.
-var perTime = map[string]*big.Rat{"h": hour, "hour": hour, "min": minute, "day": day, "week": product(rat("7"), day), "year": year}
+// perWhat is what money may be stated for: a time or a mass, and its size.
+var perWhat = map[string]unitRow{
+	"h": {dim: RateDim, factor: hour}, "hour": {dim: RateDim, factor: hour}, "min": {dim: RateDim, factor: minute},
+	"day": {dim: RateDim, factor: day}, "week": {dim: RateDim, factor: product(rat("7"), day)}, "year": {dim: RateDim, factor: year},
+	"kg": {dim: PriceByMassDim, factor: one}, "lb": {dim: PriceByMassDim, factor: pound},
+}
 
-// money reads a currency, three capital letters, or a rate such as EUR/h. A
+// money reads a currency, three capital letters, or a rate such as EUR/h
+// or EUR/kg. A
 // unit written in capitals by mistake is none.
 func money(name string) (Unit, bool) {
 	code, per, rated := strings.Cut(name, "/")
@@ -191,11 +193,11 @@ func money(name string) (Unit, bool) {
 	if !rated {
 		return Unit{Name: code, Dim: MoneyDim}, true
 	}
-	t, ok := perTime[per]
+	p, ok := perWhat[per]
 	if !ok {
 		return Unit{}, false
 	}
-	row := &unitRow{name: name, dim: RateDim, factor: quotient(one, t)}
+	row := &unitRow{name: name, dim: p.dim, factor: quotient(one, p.factor)}
 	return row.unit(), true
 }
 

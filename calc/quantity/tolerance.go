@@ -38,15 +38,18 @@ func (r *reader) units(first, second string) (a, b Unit, assumed bool, bad *Refu
 // deviationUnits is units for a size and its deviations: the deviation of a
 // temperature is a change.
 func (r *reader) deviationUnits(size, dev string) (a, b Unit, assumed bool, bad *Refusal) {
-	a, b, assumed, bad = r.units(size, "")
 	if size == "" {
-		a, b, assumed, bad = r.units(dev, "")
+		if rows := bySpelling[tidyUnit(dev)]; len(rows) > 0 && rows[0].small {
+			return a, b, false, refuse(r.text, "write the unit after the size too, such as 1.2500 in ±3 tenths",
+				"%q may mean the size in %s too, or the deviation alone", r.text, dev)
+		}
+		size, dev = dev, ""
 	}
-	if bad != nil || size == "" || dev == "" {
-		return a, b, assumed, bad
+	a, _, assumed, bad = r.units(size, "")
+	if bad != nil || dev == "" {
+		return a, a, assumed, bad
 	}
-	changes := r.wish
-	changes.any, changes.block, changes.dim, changes.kind = false, nil, a.Dim, ""
+	changes := wish{dim: a.Dim}
 	if changes.dim == TemperatureDim {
 		changes.dim = ChangeDim
 	}
@@ -56,15 +59,15 @@ func (r *reader) deviationUnits(size, dev string) (a, b Unit, assumed bool, bad 
 
 func (r *reader) plainOrClass(size figure, word string) (Typed, *Refusal) {
 	unit, class := word, ""
-	if c, ok := classOf(word); ok {
-		unit, class = "", c
+	if c, ok := classOf(word); ok && (len(bySpelling[word]) == 0 || !r.any && r.dim == LengthDim) {
+		unit, class = "", c // 5 m3 is a volume unless a length is wanted
 	} else if cut := strings.LastIndexByte(word, ' '); cut > 0 && len(bySpelling[tidyUnit(word)]) == 0 {
 		if c, ok := classOf(word[cut+1:]); ok {
 			unit, class = word[:cut], c
 		}
 	}
 	if class != "" && !r.any && r.dim != LengthDim {
-		return Typed{}, refuse(r.text, advice(size.String(), r.name()), "%q is a size with a class, %s is wanted", r.text, r.name())
+		return Typed{}, refuse(r.text, writeIn("", r.name()), "%q is a size with a class, %s is wanted", r.text, r.name())
 	}
 	if class != "" && unit == "" && r.block == nil {
 		unit = "mm" // classes of ISO 286 are for sizes in millimetres
@@ -101,12 +104,12 @@ func (r *reader) rangeTo(low figure, first string, dash bool) (Typed, *Refusal) 
 		return Typed{}, refuse(r.text, "write the unit after the last number, such as 0.8 to 1.5 mm", "%q has a unit on its first number alone", r.text)
 	}
 	a, b, assumed, bad := r.units(first, second)
-	if bad != nil {
-		return Typed{}, bad
-	}
-	if dash && unclearDash(low, high, b) {
+	if dash && unclearDash(low, high, b) && (bad == nil || second == "") {
 		return Typed{}, refuse(r.text, "write "+low.String()+" to "+high.String()+" for limits, a fraction as 1-3/16",
 			"the dash in %q may make a fraction or limits", r.text)
+	}
+	if bad != nil {
+		return Typed{}, bad
 	}
 	top := inUnit(high.value, b, a)
 	if low.value.Cmp(top) > 0 {
@@ -186,8 +189,8 @@ func (r *reader) deviations() (upper, lower figure, ok bool, bad *Refusal) {
 		r.space()
 	}
 	c := r.peek()
-	signed := c == '+' || c == '-'
-	if !signed && (!slash || c != '0') {
+	hasSign := c == '+' || c == '-'
+	if !hasSign && (!slash || c != '0') {
 		r.at = start
 		return upper, lower, false, nil
 	}
@@ -198,7 +201,7 @@ func (r *reader) deviations() (upper, lower figure, ok bool, bad *Refusal) {
 	case !lower.plus && lower.value.Sign() != 0:
 		bad = refuse(r.text, "write a sign before each, such as +0.02/-0.01 mm", "%q has a deviation without its sign", r.text)
 	case upper.value.Cmp(lower.value) < 0:
-		bad = refuse(r.text, "write the upper one first: "+lower.signed()+"/"+upper.signed(), "%q has its low limit above its high limit", r.text)
+		bad = refuse(r.text, "write the upper one first: "+signed(lower, "+")+"/"+signed(upper, "-"), "%q has its low limit above its high limit", r.text)
 	}
 	return upper, lower, bad == nil, bad
 }

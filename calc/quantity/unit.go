@@ -18,6 +18,8 @@ type unitRow struct {
 	factor   *big.Rat // SI for one of the unit
 	zero     *big.Rat // added before the factor; nil for all but °C and °F
 	fraction bool     // shops write it in fractions, so a dash between whole numbers is unclear
+	inches   bool     // a length of the inch system
+	small    bool     // used for deviations rather than sizes
 	kind     string   // word of Kinds, where two kinds share a Dim and the unit tells them apart
 	spelled  []string // further spellings, after tidyUnit
 }

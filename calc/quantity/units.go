@@ -30,14 +30,14 @@ var (
 // 745.7 W; a year is 365.25 days.
 var units = []unitRow{
 	{name: "mm", dim: LengthDim, factor: rat("0.001"), spelled: words("millimetre millimetres millimeter millimeters")},
-	{name: "in", dim: LengthDim, factor: inch, fraction: true, spelled: words(`" inch inches ''`)},
-	{name: "thou", dim: LengthDim, factor: thou, spelled: words("thous thousandths")},
-	{name: "tenths", dim: LengthDim, factor: rat("0.00000254"), spelled: words("tenth")},
-	{name: "um", dim: LengthDim, factor: micro, spelled: words("micron microns micrometre micrometres")},
-	{name: "uin", dim: LengthDim, factor: rat("0.0000000254")},
+	{name: "in", dim: LengthDim, factor: inch, inches: true, fraction: true, spelled: words(`" inch inches ''`)},
+	{name: "thou", dim: LengthDim, factor: thou, inches: true, small: true, spelled: words("thous thousandths")},
+	{name: "tenths", dim: LengthDim, factor: rat("0.00000254"), inches: true, small: true, spelled: words("tenth")},
+	{name: "um", dim: LengthDim, factor: micro, small: true, spelled: words("micron microns micrometre micrometres")},
+	{name: "uin", dim: LengthDim, factor: rat("0.0000000254"), inches: true, small: true},
 	{name: "cm", dim: LengthDim, factor: rat("0.01")},
 	{name: "m", dim: LengthDim, factor: one, spelled: words("metre metres meter meters")},
-	{name: "ft", dim: LengthDim, factor: foot, fraction: true, spelled: words("foot feet")},
+	{name: "ft", dim: LengthDim, factor: foot, inches: true, fraction: true, spelled: words("foot feet")},
 
 	{name: "mm2", dim: AreaDim, factor: rat("0.000001")},
 	{name: "cm2", dim: AreaDim, factor: rat("0.0001")},
