@@ -180,11 +180,12 @@ func TestSaidReadsBack(t *testing.T) {
 					t.Fatalf("%s %v is said %q: %v", kind, v, said, err)
 				}
 				grain := got.Unit.Factor() * grainOf(dim) // a nought where the unit is far too big
-				share := 0.0051
-				if dim == LengthDim && v < 1e-4 {
-					share = 0.051 // a size below a few thou is said to two digits
+				allowed := 0.0051*v + grain
+				if dim == LengthDim { // half of the last place, two digits at the least
+					step := map[string]float64{"in": 1e-4, "mm": 1e-3, "m": 1e-3}[got.Unit.Name]
+					allowed = min(0.051*v, 0.51*step*got.Unit.Factor()) + grain + 1e-12*v
 				}
-				if math.Abs(got.Best-v) > share*v+grain {
+				if math.Abs(got.Best-v) > allowed {
 					t.Fatalf("%s %v is said %q, which is %v", kind, v, said, got.Best)
 				}
 			}
