@@ -74,12 +74,12 @@ type Number struct {
 	At                fault.Place
 }
 
-// Sense is the comparison of a limit.
-type Sense uint8
+// Sense is the comparison of a limit: Left <= Right, or Left >= Right.
+type Sense = lang.Sense
 
 const (
-	AtMost  Sense = iota // Left <= Right
-	AtLeast              // Left >= Right
+	AtMost  = lang.AtMost
+	AtLeast = lang.AtLeast
 )
 
 // Rule is a need (Test, a yes-no of discrete facts) or a limit (Left, Sense, Right).
