@@ -1,0 +1,63 @@
+// Package catalogue is the one list of every calculation at hand: what rules
+// may call, what `formula list` shows, what the tests of the language try.
+//
+// Start with All or Find. A topic package joins by offering Kernels and getting
+// a line in topics. The package knows no formula itself.
+package catalogue
+
+import (
+	"cmp"
+	"slices"
+	"sync"
+
+	"wornfit/calc/assembly"
+	"wornfit/calc/cleanup"
+	"wornfit/calc/interference"
+	"wornfit/calc/kernel"
+	"wornfit/calc/machining"
+	"wornfit/calc/strength"
+	"wornfit/calc/uncertainty"
+)
+
+// Topic is the calculations of one package, under the package's name.
+type Topic struct {
+	Name    string
+	Kernels []kernel.Kernel
+}
+
+// topics is built once: a kernel holds functions, not numbers that change.
+var topics = sync.OnceValue(func() []Topic {
+	return []Topic{
+		{"interference", interference.Kernels()},
+		{"assembly", assembly.Kernels()},
+		{"strength", strength.Kernels()},
+		{"cleanup", cleanup.Kernels()},
+		{"machining", machining.Kernels()},
+		{"uncertainty", uncertainty.Kernels()},
+	}
+})
+
+// Topics returns the calculations by subject, in the order a fitter meets them.
+func Topics() []Topic { return slices.Clone(topics()) }
+
+var all = sync.OnceValue(func() []kernel.Kernel {
+	var out []kernel.Kernel
+	for _, t := range topics() {
+		out = append(out, t.Kernels...)
+	}
+	slices.SortFunc(out, func(a, b kernel.Kernel) int { return cmp.Compare(a.Name, b.Name) })
+	return out
+})
+
+// All returns every calculation, sorted by name.
+func All() []kernel.Kernel { return slices.Clone(all()) }
+
+// Find returns the calculation of a name.
+func Find(name string) (kernel.Kernel, bool) {
+	list := all()
+	i, ok := slices.BinarySearchFunc(list, name, func(k kernel.Kernel, name string) int { return cmp.Compare(k.Name, name) })
+	if !ok {
+		return kernel.Kernel{}, false
+	}
+	return list[i], true
+}
