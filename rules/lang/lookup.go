@@ -1,0 +1,178 @@
+package lang
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"wornfit/rules/fault"
+)
+
+// name checks a name that stands as a value by itself.
+func (c *checker) name(f *form) *Expr {
+	t, ok := c.lookUp(f)
+	if !ok {
+		return nil
+	}
+	if t.Kind == RangeKind {
+		c.tell(f, f.name+" is a range", "write low("+f.name+") or high("+f.name+"), whichever is the safe end")
+		return nil
+	}
+	return &Expr{Op: Name, Name: f.name, Type: t, At: c.s.at(f)}
+}
+
+// lookUp finds what a name stands for, and tells when it stands for nothing.
+func (c *checker) lookUp(f *form) (Type, bool) {
+	t, ok := c.scope.Name(f.name)
+	if !ok {
+		says, remedy := c.unknown(f.name)
+		c.tell(f, says, remedy)
+	}
+	return t, ok
+}
+
+func (c *checker) unknown(name string) (says, remedy string) {
+	if _, calc := c.scope.Func(name); calc {
+		return name + " is a calculation", "call it: " + name + "(...)"
+	}
+	switch name {
+	case "yes", "no":
+		return name + " is not written in expressions", "write the fact alone for yes, and not in front of it for no"
+	case "degC", "degF":
+		return name + " is no factor", "write " + name + "(40) for a temperature, K for a change"
+	}
+	if i := strings.LastIndexByte(name, '.'); i > 0 {
+		if t, ok := c.scope.Name(name[:i]); ok && t.Kind == Row {
+			return name[:i] + " is a row of " + t.Table + ", which has no column " + name[i+1:],
+				fault.DidYouMean(name[i+1:], c.columns(name[:i]))
+		}
+	}
+	near := slices.Clone(c.scope.Near())
+	for _, u := range Units() {
+		if len(u) > 1 { // every short slip is near to a unit of one letter
+			near = append(near, u)
+		}
+	}
+	return "the name " + name + " is unknown here", fault.DidYouMean(name, near)
+}
+
+// columns lists what the scope knows below a row.
+func (c *checker) columns(row string) []string {
+	var out []string
+	for _, n := range c.scope.Near() {
+		if rest, ok := strings.CutPrefix(n, row+"."); ok && !strings.Contains(rest, ".") {
+			out = append(out, rest)
+		}
+	}
+	return out
+}
+
+// column is an example of a column for a remedy.
+func (c *checker) column(row string) string {
+	if cols := c.columns(row); len(cols) > 0 {
+		return cols[0]
+	}
+	return "COLUMN"
+}
+
+// hyphen tells bush-wall where bush_wall is meant.
+func (c *checker) hyphen(f *form) bool {
+	text := c.s.piece(f.from, f.to)
+	if f.op != Sub || !strings.Contains(text, "-") || strings.ContainsAny(text, " ()") {
+		return false
+	}
+	if _, ok := c.scope.Name(text[:strings.IndexByte(text, '-')]); ok {
+		return false
+	}
+	joined := strings.ReplaceAll(text, "-", "_")
+	if _, ok := c.scope.Name(joined); !ok {
+		return false
+	}
+	c.tell(f, text+" is read as a subtraction", "did you mean "+joined+"?")
+	return true
+}
+
+// call checks a call of a calculation.
+func (c *checker) call(f *form) *Expr {
+	fn, ok := c.scope.Func(f.name)
+	if !ok {
+		says, remedy := c.unknownCall(f.name)
+		c.faults.Add(c.s.place(f.from, f.from+len([]rune(f.name))), c.s.Text.Key, says, remedy)
+		for _, a := range f.args {
+			if a.op != wordForm {
+				c.expr(a, nil)
+			}
+		}
+		return nil
+	}
+	whole := c.count(f, len(fn.Args))
+	args := make([]*Expr, len(f.args))
+	for i := 0; i < len(f.args) && i < len(fn.Args); i++ {
+		args[i] = c.argument(f.args[i], fn, i)
+		whole = whole && args[i] != nil
+	}
+	if !whole {
+		return nil
+	}
+	e := c.node(f, Call, fn.Result, args...)
+	e.Name, e.Func = f.name, fn
+	return e
+}
+
+func (c *checker) unknownCall(name string) (says, remedy string) {
+	_, value := c.scope.Name(name)
+	if _, unit := unitByName[name]; value || unit {
+		return name + " is a value, not a calculation", "write " + name + "*( ) to multiply"
+	}
+	callable := []string{"min", "max", "abs", "sqrt", "low", "high", "degC", "degF"}
+	for _, n := range c.scope.Near() {
+		if _, ok := c.scope.Func(n); ok {
+			callable = append(callable, n)
+		}
+	}
+	return "the calculation " + name + " is unknown", fault.DidYouMean(name, callable)
+}
+
+// argument checks one argument of a calculation.
+func (c *checker) argument(f *form, fn *Func, i int) *Expr {
+	want := fn.Args[i].Type
+	e := c.expr(f, want.Words)
+	if e == nil || sameType(e.Type, want) {
+		return e
+	}
+	name := "argument " + strconv.Itoa(i+1)
+	if i < len(fn.Kernel.Args) && fn.Kernel.Args[i].Name != "" {
+		name = fn.Kernel.Args[i].Name
+	}
+	remedy := kindRemedy(want)
+	if want.Kind == NumberKind && e.Type.Kind == NumberKind {
+		remedy = zeroRemedy(e, want)
+	}
+	c.tell(f, c.s.said(f)+" is "+say(e.Type)+", and "+name+" is "+say(want), remedy)
+	return nil
+}
+
+// count tells a wrong number of arguments, and goes on.
+func (c *checker) count(f *form, want int) bool {
+	if len(f.args) == want {
+		return true
+	}
+	if want == 1 {
+		c.tell(f, f.name+" takes one value, not "+strconv.Itoa(len(f.args)), "write "+f.name+"(x)")
+	} else {
+		c.tell(f, f.name+" takes "+strconv.Itoa(want)+" values, not "+strconv.Itoa(len(f.args)), "write "+f.name+"("+c.params(f.name, want)+")")
+	}
+	return false
+}
+
+func (c *checker) params(fn string, n int) string {
+	names := make([]string, n)
+	f, _ := c.scope.Func(fn)
+	for i := range names {
+		names[i] = string(rune('a' + i%26))
+		if i < len(f.Kernel.Args) && f.Kernel.Args[i].Name != "" {
+			names[i] = f.Kernel.Args[i].Name
+		}
+	}
+	return strings.Join(names, ", ")
+}
