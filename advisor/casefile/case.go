@@ -12,6 +12,7 @@
 package casefile
 
 import (
+	"wornfit/calc/quantity"
 	"wornfit/rules/fault"
 )
 
@@ -77,6 +78,15 @@ func (c *Case) Barred() (because string, barred bool) {
 	return "", false
 }
 
+// Speech prints sizes and prices as the person wrote them.
+func (c *Case) Speech() quantity.Speech {
+	s := quantity.Speech{Units: quantity.Metric, Money: c.Money}
+	if c.Inch {
+		s.Units = quantity.Inch
+	}
+	return s
+}
+
 // Part returns a part by its id.
 func (c *Case) Part(id string) (*Part, bool) {
 	for _, p := range c.Parts {
@@ -124,20 +134,20 @@ type Givens map[string]Value
 
 // Part is one of the parts, stated once however many fits it has.
 type Part struct {
-	ID, Called  string // Called: the user's own word; the id when not given
-	Is          Side
-	Number      string   // drawing or part number
-	Materials   []string // candidates; none: unknown
-	Given       Givens   // hub.outside ... by vocabulary name
-	Datums      []Datum
-	Near        []Neighbour
-	NearStated  bool     // next_to_it is answered, with features or with none
-	Kinds       []string // every kind of neighbour the vocabulary knows for this side
-	Irreplaced  bool     // if_spoiled: irreplaceable
-	Bearing     string   // designation; "" when it is no rolling bearing
-	BearingPlay string   // its clearance group, such as CN or C3
-	Sealed      Value
-	At          fault.Place
+	ID, Called    string // Called: the user's own word; the id when not given
+	Is            Side
+	Number        string   // drawing or part number
+	Materials     []string // candidates; none: unknown
+	Given         Givens   // hub.outside ... by vocabulary name
+	Datums        []Datum
+	Near          []Neighbour
+	NearStated    bool     // next_to_it is answered, with features or with none
+	Kinds         []string // every kind of neighbour the vocabulary knows for this side
+	Irreplaceable bool     // if_spoiled: irreplaceable
+	Bearing       string   // designation; "" when it is no rolling bearing
+	BearingPlay   string   // its clearance group, such as CN or C3
+	Sealed        Value
+	At            fault.Place
 }
 
 // Datum is an axis the part can be set up on.

@@ -67,12 +67,12 @@ func (r *reader) material(n yamldoc.Node) []string {
 // spoiled reads what is lost when the part is spoiled: a price, or irreplaceable.
 func (r *reader) spoiled(n yamldoc.Node, p *Part) {
 	if n.Text() == "irreplaceable" {
-		p.Irreplaced = true
+		p.Irreplaceable = true
 	}
 	e, ok := r.v.Entry(string(p.Is) + ".worth")
 	switch {
 	case !ok || !n.Present():
-	case p.Irreplaced: // as dear as the vocabulary can say
+	case p.Irreplaceable: // as dear as the vocabulary can say
 		p.Given[e.Name] = Value{Stated: true, Known: true, Lo: e.Range.Hi, Hi: e.Range.Hi, Text: n.Text(), At: n.At(), Key: n.Key}
 	default:
 		p.Given[e.Name] = r.entry(n, e)

@@ -215,11 +215,10 @@ func signed(t string) string {
 
 // countUnit finds out which system the person speaks.
 func (r *reader) countUnit(v Value) {
-	if !v.Known {
-		return
-	}
-	switch v.Typed.Unit.Name {
-	case "in", "thou", "tenths", "uin", "ft":
+	sys, ok := v.Typed.Speaks()
+	switch {
+	case !v.Known || !ok:
+	case sys == quantity.Inch:
 		r.inch++
 	default:
 		r.inch--

@@ -6,6 +6,7 @@ import (
 
 	"wornfit/advisor/casefile"
 	"wornfit/calc/interval"
+	"wornfit/calc/quantity"
 	"wornfit/rules/fault"
 )
 
@@ -96,12 +97,7 @@ func (c *Condition) toward(side casefile.Side, s casefile.Shake) (interval.I, bo
 }
 
 func (c *Condition) quarrel(s Shake) string {
-	show := func(m float64) string {
-		if c.Case.Inch {
-			return fmt.Sprintf("%.4f in", m/0.0254)
-		}
-		return fmt.Sprintf("%.3f mm", m*1e3)
-	}
+	show := func(m float64) string { return c.Case.Speech().Say(m, quantity.LengthDim) }
 	return fmt.Sprintf("the shake is %s and the sizes give %s to %s in that direction, doubt included",
 		show(s.Found.Best), show(s.Expected.Range.Lo), show(s.Expected.Range.Hi))
 }

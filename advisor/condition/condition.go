@@ -28,6 +28,8 @@ type Condition struct {
 	WearRate   Figure // of the two surfaces together, m/s, over the hours run; diameters
 	Energy     Figure // J stored in the turning part, when its speed, mass and swing are known
 	Notes      []basis.Note
+
+	asked map[*casefile.Part]bool // the temperature was asked for
 }
 
 // Expansion gives the linear expansion of a material, 1/K, as a range; ok is
@@ -38,7 +40,7 @@ type Expansion func(material string) (perKelvin interval.I, ok bool)
 // faults. The list holds what must be solved before the figures can be
 // trusted: two ways of measuring that contradict each other.
 func Find(c *casefile.Case, f *casefile.Fit, expansion Expansion) (*Condition, fault.List) {
-	found := &Condition{Case: c, Fit: f}
+	found := &Condition{Case: c, Fit: f, asked: map[*casefile.Part]bool{}}
 	found.Hub = found.surface(casefile.Hub, expansion)
 	found.Shaft = found.surface(casefile.Shaft, expansion)
 	var solve fault.List

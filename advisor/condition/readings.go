@@ -80,9 +80,13 @@ func (c *Condition) spread(values []float64, r casefile.Reading, p *casefile.Par
 // warm brings a size to 20 °C, or says what ten degrees would do to it.
 func (c *Condition) warm(s *size, r casefile.Reading, metal interval.I, p *casefile.Part) {
 	if !r.PartAt.Known || !r.GaugeAt.Known {
+		if c.asked[p] {
+			return
+		}
+		c.asked[p] = true
 		ten := s.value * metal.Hi * 10
-		c.note("ISO 1", basis.Page, "the temperature of %s or of the gauge when it was read is not stated: ten degrees between them change the size by up to %.3g mm",
-			p.Called, ten*1e3)
+		c.note("ISO 1", basis.Page, "the temperature of %s or of the gauge when it was read is not stated: ten degrees between them change the size by up to %s",
+			p.Called, c.Case.Speech().Say(ten, q.LengthDim))
 		return
 	}
 	mid := metal.Mid()

@@ -77,7 +77,7 @@ func (s *Surface) unseen(c *Condition, f *casefile.Surface, sizes []size) {
 	s.Unseen, s.UnseenFrom = about(lobes, 0), from
 	if !f.Lobes.Known && lobes > 0 {
 		c.note("common practice, no source", basis.Practice,
-			"%s was read between two points only: %.3g mm is allowed for lobes they do not show (%s); a ring, a vee block or blue would settle it", s.Part.Called, lobes*1e3, from)
+			"%s was read between two points only: %s is allowed for lobes they do not show (%s); a ring, a vee block or blue would settle it", s.Part.Called, c.Case.Speech().Say(lobes, q.LengthDim), from)
 	}
 }
 
