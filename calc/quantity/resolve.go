@@ -117,6 +117,9 @@ func (w wish) unknown(name, word, text string) *Refusal {
 	if word == "" {
 		return w.missing(text)
 	}
+	if name == "" { // stars and carets alone
+		return refuse(text, "write a unit such as mm or in after the number", "%q in %q is no unit", word, text)
+	}
 	if c := name[0]; digit(c) || c == '.' || c == ',' {
 		return refuse(text, "write one number without spaces, a fraction as 1-3/16, a range as 0.8 to 1.5 mm", "%q has a second number, %q", text, word)
 	}
