@@ -46,11 +46,13 @@ func HubTemperature(e Entry, gap q.Length, shaft q.Temperature) (q.Temperature, 
 // temperatures. Less than 0 means that the shaft does not enter; it comes with
 // a note.
 //
-//		gap = αh·d·(hub − room) − αs·d·(shaft − room) − δ
+//	gap = αh·d·(hub − room) − αs·d·(shaft − room) − δ
 //
-//	  - Holds for: parts at one temperature each; linear mean expansion.
-//	  - Beyond: parts that cool on the way; frost or paste in the gap.
-//	  - Source: linear expansion.
+// All in SI units.
+//
+//   - Holds for: parts at one temperature each; linear mean expansion.
+//   - Beyond: parts that cool on the way; frost or paste in the gap.
+//   - Source: linear expansion.
 func EntryGap(e Entry, hub, shaft q.Temperature) (q.Length, []basis.Note, error) {
 	if err := e.check(0, "clearance"); err != nil {
 		return 0, nil, err
@@ -71,11 +73,13 @@ func EntryGap(e Entry, hub, shaft q.Temperature) (q.Length, []basis.Note, error)
 // ShaftTemperature returns how cold the shaft must be to enter a hub at room
 // temperature with a wanted clearance.
 //
-//		T = room − (δ + gap) / (αs·d)
+//	T = room − (δ + gap) / (αs·d)
 //
-//	  - Holds for: linear mean expansion between room and the cold; steel has about two thirds of its warm value down to liquid nitrogen.
-//	  - Beyond: what no cold reaches is refused at absolute zero; what dry ice or nitrogen reaches is for the rules to say.
-//	  - Source: linear expansion.
+// All in SI units.
+//
+//   - Holds for: linear mean expansion between room and the cold; steel has about two thirds of its warm value down to liquid nitrogen.
+//   - Beyond: what no cold reaches is refused at absolute zero; what dry ice or nitrogen reaches is for the rules to say.
+//   - Source: linear expansion.
 func ShaftTemperature(e Entry, gap q.Length) (q.Temperature, error) {
 	if err := e.check(gap, "clearance wanted"); err != nil {
 		return 0, err

@@ -14,11 +14,13 @@ type Stroke struct {
 // to the shorter of the two lengths, stays there while the longer part is pressed
 // through, and falls as the seat comes out at the far side.
 //
-//		engaged = least of travel, seat length, hub length, seat + hub length − travel
+//	engaged = least of travel, seat length, hub length, seat + hub length − travel
 //
-//	  - Holds for: square ends; take chamfers off the lengths.
-//	  - Beyond: nothing is left in the hub once the travel reaches both lengths together.
-//	  - Source: geometry.
+// All in SI units.
+//
+//   - Holds for: square ends; take chamfers off the lengths.
+//   - Beyond: nothing is left in the hub once the travel reaches both lengths together.
+//   - Source: geometry.
 func Engaged(s Stroke) (quantity.Length, error) {
 	switch {
 	case !(s.SeatLength > 0):

@@ -8,11 +8,13 @@ type Give float64
 
 // HubGive returns how much the bore of a hub grows under pressure from inside.
 //
-//		g = (k + ν)/E, k = (D²+d²)/(D²−d²)
+//	g = (k + ν)/E, k = (D²+d²)/(D²−d²)
 //
-//	  - Holds for: an elastic hub of even wall, as long as the joint; plane stress.
-//	  - Beyond: a hub shorter than half its bore on a longer shaft gives less (pressure 11 % higher at a quarter, by finite elements).
-//	  - Source: Lamé's thick ring, any strength text; worked out.
+// All in SI units.
+//
+//   - Holds for: an elastic hub of even wall, as long as the joint; plane stress.
+//   - Beyond: a hub shorter than half its bore on a longer shaft gives less (pressure 11 % higher at a quarter, by finite elements).
+//   - Source: Lamé's thick ring, any strength text; worked out.
 func HubGive(hub Ring) (Give, error) {
 	if err := hub.bored("hub"); err != nil {
 		return 0, err
@@ -23,11 +25,13 @@ func HubGive(hub Ring) (Give, error) {
 // ShaftGive returns how much a solid or hollow shaft shrinks under pressure from
 // outside. A solid shaft has k = 1.
 //
-//		g = (k − ν)/E, k = (d²+b²)/(d²−b²)
+//	g = (k − ν)/E, k = (d²+b²)/(d²−b²)
 //
-//	  - Holds for: an elastic shaft, solid or with a hole right through; plane stress.
-//	  - Beyond: a shaft that stands out of the hub gives less (pressure 2 % higher when the joint is one diameter long, by finite elements).
-//	  - Source: Lamé's thick ring, any strength text; worked out.
+// All in SI units.
+//
+//   - Holds for: an elastic shaft, solid or with a hole right through; plane stress.
+//   - Beyond: a shaft that stands out of the hub gives less (pressure 2 % higher when the joint is one diameter long, by finite elements).
+//   - Source: Lamé's thick ring, any strength text; worked out.
 func ShaftGive(shaft Ring) (Give, error) {
 	if err := shaft.round("shaft"); err != nil {
 		return 0, err
@@ -58,11 +62,13 @@ func BackedBushGive(bush Ring, hub Give) (Give, error) {
 // SleeveGive returns how much the outside of a sleeve shrinks under pressure
 // from outside when it sits on a shaft of give shaft.
 //
-//		g = (k − ν − (k²−1)/(E·shaft + k + ν))/E
+//	g = (k − ν − (k²−1)/(E·shaft + k + ν))/E
 //
-//	  - Holds for: a sleeve that goes on pressing on its shaft; it may be pressed or bonded on. Plane stress.
-//	  - Beyond: a sleeve that has come loose gives as ShaftGive of the sleeve alone.
-//	  - Source: two of Lamé's rings joined; worked out, and held to Press by a test.
+// All in SI units.
+//
+//   - Holds for: a sleeve that goes on pressing on its shaft; it may be pressed or bonded on. Plane stress.
+//   - Beyond: a sleeve that has come loose gives as ShaftGive of the sleeve alone.
+//   - Source: two of Lamé's rings joined; worked out, and held to Press by a test.
 func SleeveGive(sleeve Ring, shaft Give) (Give, error) {
 	if err := sleeve.bored("sleeve"); err != nil {
 		return 0, err
@@ -97,11 +103,13 @@ func BushPassesOn(bush Ring, hub Give) (float64, error) {
 // SleevePassesOn returns the part of a pressure on the sleeve's outside that
 // arrives at its joint with the shaft, on top of what was there.
 //
-//		q/p = (k + 1)/(E·shaft + k + ν)
+//	q/p = (k + 1)/(E·shaft + k + ν)
 //
-//	  - Holds for: a sleeve that presses on its shaft; plane stress.
-//	  - Beyond: a loose sleeve passes nothing on until it touches.
-//	  - Source: two of Lamé's rings joined; worked out, and held to Press by a test.
+// All in SI units.
+//
+//   - Holds for: a sleeve that presses on its shaft; plane stress.
+//   - Beyond: a loose sleeve passes nothing on until it touches.
+//   - Source: two of Lamé's rings joined; worked out, and held to Press by a test.
 func SleevePassesOn(sleeve Ring, shaft Give) (float64, error) {
 	if err := sleeve.bored("sleeve"); err != nil {
 		return 0, err

@@ -43,11 +43,13 @@ func Effective(interference, rzShaft, rzHub quantity.Length, loss float64) (quan
 
 // GripThrust returns the axial force a joint holds before it slides.
 //
-//		F = µ·π·d·L·p
+//	F = µ·π·d·L·p
 //
-//	  - Holds for: even pressure over the length.
-//	  - Beyond: to be sure of the grip take the least pressure and the lowest friction. Shock and reversing loads work a joint loose below this.
-//	  - Source: friction on a cylinder; any machine-element text.
+// All in SI units.
+//
+//   - Holds for: even pressure over the length.
+//   - Beyond: to be sure of the grip take the least pressure and the lowest friction. Shock and reversing loads work a joint loose below this.
+//   - Source: friction on a cylinder; any machine-element text.
 func GripThrust(seat, length quantity.Length, pressure quantity.Stress, friction float64) (quantity.Force, error) {
 	if err := grips(seat, length, pressure, friction); err != nil {
 		return 0, err
@@ -57,11 +59,13 @@ func GripThrust(seat, length quantity.Length, pressure quantity.Stress, friction
 
 // GripTorque returns the torque a joint holds before it turns.
 //
-//		T = µ·π·d²·L·p/2
+//	T = µ·π·d²·L·p/2
 //
-//	  - Holds for: even pressure over the length.
-//	  - Beyond: as GripThrust; a torque that bends or twists the shaft strongly creeps out from the edge.
-//	  - Source: friction on a cylinder; any machine-element text.
+// All in SI units.
+//
+//   - Holds for: even pressure over the length.
+//   - Beyond: as GripThrust; a torque that bends or twists the shaft strongly creeps out from the edge.
+//   - Source: friction on a cylinder; any machine-element text.
 func GripTorque(seat, length quantity.Length, pressure quantity.Stress, friction float64) (quantity.Torque, error) {
 	f, err := GripThrust(seat, length, pressure, friction)
 	return quantity.Torque(float64(f) * float64(seat) / 2), err

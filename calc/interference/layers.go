@@ -40,12 +40,14 @@ type Pressed struct {
 //
 // For each joint, outer bore less inner outside moves by the interference:
 //
-//		bore:     Δ/d = (pi·(k+ν) − po·(k+1))/E + α·ΔT
-//		outside:  Δ/d = (pi·(k−1) − po·(k−ν))/E + α·ΔT
+//	bore:     Δ/d = (pi·(k+ν) − po·(k+1))/E + α·ΔT
+//	outside:  Δ/d = (pi·(k−1) − po·(k−ν))/E + α·ΔT
 //
-//	  - Holds for: elastic parts, equal lengths, each at one temperature; plane stress. Three layers agree with finite elements to 0.05 %.
-//	  - Beyond: a joint that opens is noted and carries nothing; moduli are those at gauging temperature. A part machined after its own press needs the interference of the sizes as machined.
-//	  - Source: Lamé's thick ring for each layer; worked out.
+// All in SI units.
+//
+//   - Holds for: elastic parts, equal lengths, each at one temperature; plane stress. Three layers agree with finite elements to 0.05 %.
+//   - Beyond: a joint that opens is noted and carries nothing; moduli are those at gauging temperature. A part machined after its own press needs the interference of the sizes as machined.
+//   - Source: Lamé's thick ring for each layer; worked out.
 func Press(s Stack) (Pressed, []basis.Note, error) {
 	if err := s.check(); err != nil {
 		return Pressed{}, nil, err

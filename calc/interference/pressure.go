@@ -18,12 +18,14 @@ type Pair struct {
 // ContactPressure returns the pressure between shaft and hub for an
 // interference on diameter.
 //
-//		p = δ / (d·(hub give + shaft give))
-//		  = δ / { d·[ ((D²+d²)/(D²−d²) + νo)/Eo + ((d²+b²)/(d²−b²) − νi)/Ei ] }
+//	p = δ / (d·(hub give + shaft give))
+//	  = δ / { d·[ ((D²+d²)/(D²−d²) + νo)/Eo + ((d²+b²)/(d²−b²) − νi)/Ei ] }
 //
-//	  - Holds for: elastic parts of even wall and equal length; plane stress, confirmed by finite elements to 0.05 %.
-//	  - Beyond: the shaft standing out of the hub raises it: 2 % for a joint one diameter long, 11 % for a plate a quarter as thick as its bore; sticking faces 1 to 9 %. A hub past YieldPressure grips less than this says.
-//	  - Source: Lamé's thick ring in plane stress, any strength text; DIN 7190 uses the same form (from memory).
+// All in SI units.
+//
+//   - Holds for: elastic parts of even wall and equal length; plane stress, confirmed by finite elements to 0.05 %.
+//   - Beyond: the shaft standing out of the hub raises it: 2 % for a joint one diameter long, 11 % for a plate a quarter as thick as its bore; sticking faces 1 to 9 %. A hub past YieldPressure grips less than this says.
+//   - Source: Lamé's thick ring in plane stress, any strength text; DIN 7190 uses the same form (from memory).
 func ContactPressure(p Pair, interference quantity.Length) (quantity.Stress, error) {
 	shaft, hub, err := p.gives()
 	if err != nil {
@@ -34,11 +36,13 @@ func ContactPressure(p Pair, interference quantity.Length) (quantity.Stress, err
 
 // JointPressure returns the pressure in a joint whose two sides give as stated.
 //
-//		p = δ / (d·(outer + inner))
+//	p = δ / (d·(outer + inner))
 //
-//	  - Holds for: whatever the gives hold for.
-//	  - Beyond: an interference that takes a side past its yield.
-//	  - Source: the two sides together move by the interference; worked out.
+// All in SI units.
+//
+//   - Holds for: whatever the gives hold for.
+//   - Beyond: an interference that takes a side past its yield.
+//   - Source: the two sides together move by the interference; worked out.
 func JointPressure(seat, interference quantity.Length, inner, outer Give) (quantity.Stress, error) {
 	if err := joint(seat, inner, outer); err != nil {
 		return 0, err
@@ -52,11 +56,13 @@ func JointPressure(seat, interference quantity.Length, inner, outer Give) (quant
 // InterferenceFor returns the interference on diameter that gives a wanted
 // pressure between shaft and hub.
 //
-//		δ = p·d·(hub give + shaft give)
+//	δ = p·d·(hub give + shaft give)
 //
-//	  - Holds for: as ContactPressure.
-//	  - Beyond: as ContactPressure; roughness pressed flat must be added (see Effective).
-//	  - Source: ContactPressure turned round.
+// All in SI units.
+//
+//   - Holds for: as ContactPressure.
+//   - Beyond: as ContactPressure; roughness pressed flat must be added (see Effective).
+//   - Source: ContactPressure turned round.
 func InterferenceFor(p Pair, pressure quantity.Stress) (quantity.Length, error) {
 	shaft, hub, err := p.gives()
 	if err != nil {

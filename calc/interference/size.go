@@ -23,11 +23,13 @@ func CloseIn(bush Ring, pressure quantity.Stress) (quantity.Length, error) {
 // SleeveGrowth returns by how much the outside of a sleeve or hub gets larger
 // under pressure in its bore.
 //
-//		growth = 2·p·D·d²/(E·(D²−d²))
+//	growth = 2·p·D·d²/(E·(D²−d²))
 //
-//	  - Holds for: an elastic ring of even wall, as long as the joint; plane stress.
-//	  - Beyond: a wall that changes along the length grows unevenly; turn the outside after pressing.
-//	  - Source: Lamé's thick ring, any strength text; worked out.
+// All in SI units.
+//
+//   - Holds for: an elastic ring of even wall, as long as the joint; plane stress.
+//   - Beyond: a wall that changes along the length grows unevenly; turn the outside after pressing.
+//   - Source: Lamé's thick ring, any strength text; worked out.
 func SleeveGrowth(sleeve Ring, pressure quantity.Stress) (quantity.Length, error) {
 	if err := pressed(sleeve, "sleeve", pressure); err != nil {
 		return 0, err

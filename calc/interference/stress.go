@@ -6,11 +6,13 @@ import "wornfit/calc/quantity"
 // the greatest in the hub. Brittle iron is judged by it, against its tensile
 // strength.
 //
-//		σ = p·(D²+d²)/(D²−d²)
+//	σ = p·(D²+d²)/(D²−d²)
 //
-//	  - Holds for: an elastic hub of even wall, as long as the joint; plane stress.
-//	  - Beyond: about 10 % more at the ends of a hub, 18 % more in a plate a quarter as thick as its bore on a long shaft (finite elements).
-//	  - Source: Lamé's thick ring, any strength text; worked out.
+// All in SI units.
+//
+//   - Holds for: an elastic hub of even wall, as long as the joint; plane stress.
+//   - Beyond: about 10 % more at the ends of a hub, 18 % more in a plate a quarter as thick as its bore on a long shaft (finite elements).
+//   - Source: Lamé's thick ring, any strength text; worked out.
 func HubHoop(bore, outside quantity.Length, pressure quantity.Stress) (quantity.Stress, error) {
 	if err := wall(bore, outside, pressure); err != nil {
 		return 0, err
@@ -21,11 +23,13 @@ func HubHoop(bore, outside quantity.Length, pressure quantity.Stress) (quantity.
 // BushHoop returns the stress round the bore of a bush or hollow shaft under
 // pressure from outside, the greatest in it. It squeezes, so it is negative.
 //
-//		σ = −2·p·D²/(D²−d²)
+//	σ = −2·p·D²/(D²−d²)
 //
-//	  - Holds for: an elastic ring with a hole, pressed over its whole length; plane stress.
-//	  - Beyond: a solid shaft has −p everywhere, half of what the smallest hole gives.
-//	  - Source: Lamé's thick ring, any strength text; worked out.
+// All in SI units.
+//
+//   - Holds for: an elastic ring with a hole, pressed over its whole length; plane stress.
+//   - Beyond: a solid shaft has −p everywhere, half of what the smallest hole gives.
+//   - Source: Lamé's thick ring, any strength text; worked out.
 func BushHoop(bore, outside quantity.Length, pressure quantity.Stress) (quantity.Stress, error) {
 	if err := wall(bore, outside, pressure); err != nil {
 		return 0, err

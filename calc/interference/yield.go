@@ -27,11 +27,13 @@ func HubYieldPressure(bore, outside quantity.Length, yield quantity.Stress) (qua
 // shaft first yields. With a hole it yields there, at half the stress a solid
 // shaft bears.
 //
-//		p = Re·(1−q²)/2, q = b/d; solid: p = Re
+//	p = Re·(1−q²)/2, q = b/d; solid: p = Re
 //
-//	  - Holds for: a ductile bush or shaft, pressed over its whole length; plane stress. von Mises and Tresca agree here.
-//	  - Beyond: a bush that yields hot is loose when cold again.
-//	  - Source: Lamé's stresses at the hole put into von Mises; worked out.
+// All in SI units.
+//
+//   - Holds for: a ductile bush or shaft, pressed over its whole length; plane stress. von Mises and Tresca agree here.
+//   - Beyond: a bush that yields hot is loose when cold again.
+//   - Source: Lamé's stresses at the hole put into von Mises; worked out.
 func BushYieldPressure(bore, outside quantity.Length, yield quantity.Stress) (quantity.Stress, error) {
 	if err := yielding(bore >= 0, bore, outside, yield); err != nil {
 		return 0, err

@@ -16,11 +16,13 @@ type Section struct {
 
 // Bending returns the stress at the outside of a shaft under a bending moment.
 //
-//		σ = 32·M·d/(π·(d⁴−b⁴)); solid: 32·M/(π·d³)
+//	σ = 32·M·d/(π·(d⁴−b⁴)); solid: 32·M/(π·d³)
 //
-//	  - Holds for: a straight elastic shaft, away from shoulders, grooves and keyways.
-//	  - Beyond: at a shoulder multiply by FilletBending; a pressed-on hub's edge raises it too.
-//	  - Source: beam theory, any strength text.
+// All in SI units.
+//
+//   - Holds for: a straight elastic shaft, away from shoulders, grooves and keyways.
+//   - Beyond: at a shoulder multiply by FilletBending; a pressed-on hub's edge raises it too.
+//   - Source: beam theory, any strength text.
 func Bending(s Section, moment q.Torque) (q.Stress, error) {
 	if err := s.check(); err != nil {
 		return 0, err
@@ -33,11 +35,13 @@ func Bending(s Section, moment q.Torque) (q.Stress, error) {
 
 // Twisting returns the shear stress at the outside of a shaft under a torque.
 //
-//		τ = 16·T·d/(π·(d⁴−b⁴)); solid: 16·T/(π·d³)
+//	τ = 16·T·d/(π·(d⁴−b⁴)); solid: 16·T/(π·d³)
 //
-//	  - Holds for: a straight elastic shaft, away from shoulders, grooves and keyways.
-//	  - Beyond: at a shoulder multiply by FilletTwisting; a keyway raises it too.
-//	  - Source: torsion of a round bar, any strength text.
+// All in SI units.
+//
+//   - Holds for: a straight elastic shaft, away from shoulders, grooves and keyways.
+//   - Beyond: at a shoulder multiply by FilletTwisting; a keyway raises it too.
+//   - Source: torsion of a round bar, any strength text.
 func Twisting(s Section, torque q.Torque) (q.Stress, error) {
 	if err := s.check(); err != nil {
 		return 0, err
@@ -51,11 +55,13 @@ func Twisting(s Section, torque q.Torque) (q.Stress, error) {
 // VonMises returns the one stress that a bending and a shear stress together
 // are worth, for ductile metal.
 //
-//		σv = √(σ² + 3τ²)
+//	σv = √(σ² + 3τ²)
 //
-//	  - Holds for: ductile metal at a surface, both stresses at the same place and time.
-//	  - Beyond: brittle iron breaks by GreatestNormal.
-//	  - Source: von Mises' yield condition, any strength text.
+// All in SI units.
+//
+//   - Holds for: ductile metal at a surface, both stresses at the same place and time.
+//   - Beyond: brittle iron breaks by GreatestNormal.
+//   - Source: von Mises' yield condition, any strength text.
 func VonMises(normal, shear q.Stress) (q.Stress, error) {
 	if err := stresses(normal, shear); err != nil {
 		return 0, err
@@ -65,11 +71,13 @@ func VonMises(normal, shear q.Stress) (q.Stress, error) {
 
 // GreatestShear returns the greatest shear stress under both, as Tresca judges.
 //
-//		τ = √((σ/2)² + τ²)
+//	τ = √((σ/2)² + τ²)
 //
-//	  - Holds for: both stresses at the same place and time.
-//	  - Beyond: up to 15 % safer than VonMises for ductile metal.
-//	  - Source: Mohr's circle, any strength text.
+// All in SI units.
+//
+//   - Holds for: both stresses at the same place and time.
+//   - Beyond: up to 15 % safer than VonMises for ductile metal.
+//   - Source: Mohr's circle, any strength text.
 func GreatestShear(normal, shear q.Stress) (q.Stress, error) {
 	if err := stresses(normal, shear); err != nil {
 		return 0, err
@@ -80,11 +88,13 @@ func GreatestShear(normal, shear q.Stress) (q.Stress, error) {
 // GreatestNormal returns the greatest pulling stress under both, which brittle
 // iron is judged by.
 //
-//		σ = σ/2 + √((σ/2)² + τ²)
+//	σ = σ/2 + √((σ/2)² + τ²)
 //
-//	  - Holds for: both stresses at the same place and time.
-//	  - Beyond: ductile metal yields first, see VonMises.
-//	  - Source: Mohr's circle, any strength text.
+// All in SI units.
+//
+//   - Holds for: both stresses at the same place and time.
+//   - Beyond: ductile metal yields first, see VonMises.
+//   - Source: Mohr's circle, any strength text.
 func GreatestNormal(normal, shear q.Stress) (q.Stress, error) {
 	if err := stresses(normal, shear); err != nil {
 		return 0, err

@@ -5,11 +5,13 @@ import q "wornfit/calc/quantity"
 // StrengthLeft returns the part of its strength in bending and torsion that a
 // shaft keeps after turning down. A solid one keeps the cube of the ratio.
 //
-//		left = (now⁴−b⁴)/now · was/(was⁴−b⁴); solid: (now/was)³
+//	left = (now⁴−b⁴)/now · was/(was⁴−b⁴); solid: (now/was)³
 //
-//	  - Holds for: nominal stress, the same load and material.
-//	  - Beyond: a new shoulder takes more, see FilletBending; case hardening turned off takes its own.
-//	  - Source: section modulus of a round bar, any strength text.
+// All in SI units.
+//
+//   - Holds for: nominal stress, the same load and material.
+//   - Beyond: a new shoulder takes more, see FilletBending; case hardening turned off takes its own.
+//   - Source: section modulus of a round bar, any strength text.
 func StrengthLeft(bore, was, now q.Length) (float64, error) {
 	if err := turned(bore, was, now); err != nil {
 		return 0, err
@@ -20,11 +22,13 @@ func StrengthLeft(bore, was, now q.Length) (float64, error) {
 // StiffnessLeft returns the part of its stiffness in bending and torsion that a
 // shaft keeps where it is turned down. A solid one keeps the fourth power.
 //
-//		left = (now⁴−b⁴)/(was⁴−b⁴); solid: (now/was)⁴
+//	left = (now⁴−b⁴)/(was⁴−b⁴); solid: (now/was)⁴
 //
-//	  - Holds for: the length that is turned down.
-//	  - Beyond: a shaft turned down over a short length loses less as a whole.
-//	  - Source: second moment of area of a round bar, any strength text.
+// All in SI units.
+//
+//   - Holds for: the length that is turned down.
+//   - Beyond: a shaft turned down over a short length loses less as a whole.
+//   - Source: second moment of area of a round bar, any strength text.
 func StiffnessLeft(bore, was, now q.Length) (float64, error) {
 	if err := turned(bore, was, now); err != nil {
 		return 0, err
@@ -35,11 +39,13 @@ func StiffnessLeft(bore, was, now q.Length) (float64, error) {
 // HubWall returns the metal left on each side between a bore and the outside.
 // Measure to the bottom of teeth, threads, keyways and holes.
 //
-//		wall = (D−d)/2
+//	wall = (D−d)/2
 //
-//	  - Holds for: a bore in the middle of the outside.
-//	  - Beyond: a bore off centre leaves its offset less on one side.
-//	  - Source: geometry.
+// All in SI units.
+//
+//   - Holds for: a bore in the middle of the outside.
+//   - Beyond: a bore off centre leaves its offset less on one side.
+//   - Source: geometry.
 func HubWall(bore, outside q.Length) (q.Length, error) {
 	if !(bore > 0 && bore < outside) {
 		return 0, refuse("bore", mm(bore), "more than 0 and less than the outside diameter, "+mm(outside))
