@@ -3,6 +3,7 @@ package quantity
 import (
 	"fmt"
 	"strings"
+	"unicode"
 )
 
 // wish is what the place a text stands in wants of it.
@@ -153,14 +154,15 @@ func nearest(name string) string {
 				return units[i].name
 			}
 			if best == "" && len(s) > 2 && oneApart(s, name) {
-				best = units[i].name
+				best = s
 			}
 		}
 	}
 	return best
 }
 
-// oneApart reports whether one letter more, less or other turns a into b.
+// oneApart reports whether one letter more, less or other turns a into b; a
+// digit or a mark that differs makes another unit, not a slip.
 func oneApart(a, b string) bool {
 	if len(a) > len(b) {
 		a, b = b, a
@@ -171,6 +173,9 @@ func oneApart(a, b string) bool {
 	i := 0
 	for i < len(a) && a[i] == b[i] {
 		i++
+	}
+	if i < len(b) && !unicode.IsLetter(rune(b[i])) || i < len(a) && !unicode.IsLetter(rune(a[i])) {
+		return false
 	}
 	if len(a) == len(b) {
 		return i < len(a) && a[i+1:] == b[i+1:]

@@ -103,7 +103,7 @@ var units = []unitRow{
 
 	{name: "h", dim: TimeDim, factor: hour, spelled: words("hour hours")},
 	{name: "min", dim: TimeDim, factor: minute, spelled: words("minute minutes")},
-	{name: "s", dim: TimeDim, factor: one, spelled: words("second seconds")},
+	{name: "s", dim: TimeDim, factor: one, spelled: words("second seconds sec")},
 	{name: "days", dim: TimeDim, factor: day, spelled: words("day")},
 	{name: "weeks", dim: TimeDim, factor: product(rat("7"), day), spelled: words("week")},
 	{name: "years", dim: TimeDim, factor: year, spelled: words("year")},
