@@ -1,6 +1,8 @@
 package link
 
 import (
+	"wornfit/calc/basis"
+	"wornfit/calc/quantity"
 	"wornfit/rules/fault"
 	"wornfit/rules/lang"
 )
@@ -65,18 +67,20 @@ const (
 // the seam's names and the vocabulary.
 type Criterion struct {
 	ID, Says string
-	Unit     string // how it is printed
 	Join     Join
 	None     float64    // what no contribution at all stands for
 	Is       *lang.Expr // nil: joined.ID as it stands
+	Dim      quantity.Dim
+	Less     bool // less of it is better
 	Curve    []CurvePoint
-	Weight   float64
+	Weight   float64 // unless the case wishes otherwise
 	From     string
+	Grade    basis.Grade
 	At       fault.Place
 }
 
 // CurvePoint is one corner of a criterion's curve: a number in SI and what it
-// earns, 0 to 1. The curve is straight between corners and level beyond.
+// earns, of 100. The curve is straight between corners and level beyond.
 type CurvePoint struct{ At, Points float64 }
 
 // column returns a column of the table a pick or a row stands in.

@@ -77,8 +77,8 @@ func newBench(t *testing.T) *bench {
 		b.word("option."+j, "press", "slip", "none")
 	}
 	b.in.Seam = Seam{
-		Shaft:   seam("shaft_large length; shaft_small length; shaft_face row; shaft_give per-stress; shaft_hoop number"),
-		Hub:     seam("bore_small length; bore_large length; bore_face row; bore_give per-stress; bore_hoop number"),
+		Shaft:   seam("shaft_large length; shaft_small length; shaft_face row; shaft_give per-stress; shaft_hoop number; shaft_expansion expansion"),
+		Hub:     seam("bore_small length; bore_large length; bore_face row; bore_give per-stress; bore_hoop number; bore_expansion expansion"),
 		Hold:    seam("pressure stress; grip_torque torque; grip_thrust force"),
 		Purpose: seam("seat_torque torque; seat_thrust force; seat_length length"),
 		Joint: seam("inner_size length; outer_size length; inner_large length; inner_small length; outer_large length; outer_small length; " +

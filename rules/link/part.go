@@ -169,6 +169,7 @@ type Step struct {
 	When               *lang.Expr
 	Common             bool // only the name of a step of steps.yaml: counted once however many parts name it
 	Always             bool // in steps.yaml: every option has it, named or not
+	Last               bool // in steps.yaml: after all the steps of the parts, not before them
 	At                 fault.Place
 }
 

@@ -6,7 +6,7 @@ func (b *bench) leaveShaft() *Part {
 	return b.part(sheet{id: "leave", side: Shaft, metal: Kept,
 		defines: []defineText{
 			{"shaft_large", "length", "shaft.largest"}, {"shaft_small", "length", "shaft.smallest"}, {"shaft_face", "row", "shaft.material"},
-			{"shaft_give", "per-stress", "(1 - shaft.material.nu)/shaft.material.E"}, {"shaft_hoop", "number", "1"},
+			{"shaft_give", "per-stress", "(1 - shaft.material.nu)/shaft.material.E"}, {"shaft_hoop", "number", "1"}, {"shaft_expansion", "expansion", "shaft_face.expansion"},
 		},
 		steps: []stepText{{id: "common:strip"}, {id: "leave-shaft-dress", hours: "1*h/4", gives: "shaft"}},
 	})
@@ -23,7 +23,7 @@ func (b *bench) trueShaft() *Part {
 		defines: []defineText{
 			{"clean_up", "length", "shaft.smallest - 2*datum.offset - least_cut"},
 			{"shaft_large", "length", "shaft_size"}, {"shaft_small", "length", "shaft_size"}, {"shaft_face", "row", "shaft.material"},
-			{"shaft_give", "per-stress", "(1 - shaft.material.nu)/shaft.material.E"}, {"shaft_hoop", "number", "1"},
+			{"shaft_give", "per-stress", "(1 - shaft.material.nu)/shaft.material.E"}, {"shaft_hoop", "number", "1"}, {"shaft_expansion", "expansion", "shaft_face.expansion"},
 		},
 		limits:   []ruleText{{id: "true-up-shaft-cleans", is: "shaft_size <= clean_up", why: "it cleans up only at {clean_up}"}},
 		aims:     []aimText{{"most", "shaft_size"}},
@@ -49,7 +49,7 @@ func (b *bench) sleeveShaft() *Part {
 			{"share", "number", "(sleeve_bore/shaft_size)**2"}, {"ring", "number", "(1 + share)/(1 - share)"},
 			{"wall", "length", "(shaft_size - sleeve_bore)/2"},
 			{"shaft_large", "length", "shaft_size"}, {"shaft_small", "length", "shaft_size"}, {"shaft_face", "row", "sleeve_material"},
-			{"shaft_give", "per-stress", "(1 - sleeve_material.nu)/sleeve_material.E"}, {"shaft_hoop", "number", "1"},
+			{"shaft_give", "per-stress", "(1 - sleeve_material.nu)/sleeve_material.E"}, {"shaft_hoop", "number", "1"}, {"shaft_expansion", "expansion", "shaft_face.expansion"},
 		},
 		limits: []ruleText{{id: "sleeve-wall", is: "wall >= 0*mm", why: "w"}},
 		steps: []stepText{
@@ -64,7 +64,7 @@ func (b *bench) sleeveShaft() *Part {
 func (b *bench) leaveHub() *Part {
 	return b.part(sheet{id: "leave", side: Hub, metal: Kept,
 		defines: []defineText{
-			{"bore_small", "length", "hub.smallest"}, {"bore_large", "length", "hub.largest"}, {"bore_face", "row", "hub.material"},
+			{"bore_small", "length", "hub.smallest"}, {"bore_expansion", "expansion", "bore_face.expansion"}, {"bore_large", "length", "hub.largest"}, {"bore_face", "row", "hub.material"},
 			{"bore_hoop", "number", "(1 + (hub.largest/hub.outside)**2)/(1 - (hub.largest/hub.outside)**2)"},
 			{"bore_give", "per-stress", "(bore_hoop + hub.material.nu)/hub.material.E"},
 		},
@@ -78,7 +78,7 @@ func (b *bench) trueHub() *Part {
 		picks:   []pickText{{"borer", "shop.machines", "it.bores and it.swing >= hub.swing", "it.tolerance", ""}},
 		dims:    []dimText{{"hub_bore", "borer", "hub.smallest", "hub.outside", "mate"}},
 		defines: []defineText{
-			{"bore_small", "length", "hub_bore"}, {"bore_large", "length", "hub_bore"}, {"bore_face", "row", "hub.material"},
+			{"bore_small", "length", "hub_bore"}, {"bore_expansion", "expansion", "bore_face.expansion"}, {"bore_large", "length", "hub_bore"}, {"bore_face", "row", "hub.material"},
 			{"bore_hoop", "number", "(1 + (hub_bore/hub.outside)**2)/(1 - (hub_bore/hub.outside)**2)"},
 			{"bore_give", "per-stress", "(bore_hoop + hub.material.nu)/hub.material.E"},
 		},
@@ -111,7 +111,7 @@ func (b *bench) bushHub() *Part {
 			{"hub_hoop", "number", "(1 + (hub_bore/hub.outside)**2)/(1 - (hub_bore/hub.outside)**2)"},
 			{"hub_give", "per-stress", "(hub_hoop + hub.material.nu)/hub.material.E"},
 			{"close_in", "length", "2*bush.pressure*bush_bore/((1 - share)*bush_material.E)"},
-			{"bore_small", "length", "bush_bore"}, {"bore_large", "length", "bush_bore"}, {"bore_face", "row", "bush_material"},
+			{"bore_small", "length", "bush_bore"}, {"bore_expansion", "expansion", "bore_face.expansion"}, {"bore_large", "length", "bush_bore"}, {"bore_face", "row", "bush_material"},
 			{"bore_give", "per-stress", "(ring + bush_material.nu)/bush_material.E"}, {"bore_hoop", "number", "ring"},
 		},
 		needs: []ruleText{{id: "bush-hub-off", is: "hub.comes_off", why: "it stays on"}},
@@ -190,8 +190,8 @@ func (b *bench) pressFit() *Part {
 func (b *bench) stock() *bench {
 	b.in.Parts = []*Part{b.leaveShaft(), b.trueShaft(), b.sleeveShaft(), b.leaveHub(), b.trueHub(), b.bushHub(), b.press(), b.slip(), b.running(), b.pressFit()}
 	b.in.Common = b.part(sheet{id: "steps", side: Shared, numbers: []Number{num("strip_hours", "time", 3600, 3600)},
-		steps: []stepText{{id: "strip", hours: "strip_hours"}, {id: "close-up", hours: "1*h/2", needs: "parts"}, {id: "unused", hours: "1*h"}}})
-	b.in.Common.Steps[1].Always = true
+		steps: []stepText{{id: "strip", hours: "strip_hours"}, {id: "close-up", hours: "1*h/2"}, {id: "unused", hours: "1*h"}}})
+	b.in.Common.Steps[1].Always, b.in.Common.Steps[1].Last = true, true
 	b.in.Scoring = b.part(sheet{id: "criteria", side: Shared, numbers: []Number{num("hour_worth", "number", 3, 3)}})
 	b.in.Criteria = []Criterion{
 		{ID: "risk", Join: Risk}, {ID: "reversible", Join: Least, None: 1}, {ID: "life", Join: Most},

@@ -87,12 +87,12 @@ func (l *linker) ordered(all []stepUse) []stepUse {
 	return order
 }
 
-// stepNeeds are the steps that come before one: what its needs name, and the
-// one before it in its file.
+// stepNeeds are the steps that come before one: what its needs name, the one
+// before it in its file, and of a last step all that are not.
 func (l *linker) stepNeeds(all []stepUse, u stepUse) []int {
 	var out []int
 	for i, o := range all {
-		if o.e == u.e && o.s == u.after {
+		if o.e == u.e && o.s == u.after || u.s.Last && !o.s.Last {
 			out = append(out, i)
 		}
 	}
