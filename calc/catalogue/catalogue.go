@@ -11,12 +11,14 @@ import (
 	"sync"
 
 	"wornfit/calc/assembly"
+	"wornfit/calc/bearing"
 	"wornfit/calc/cleanup"
 	"wornfit/calc/interference"
 	"wornfit/calc/kernel"
 	"wornfit/calc/machining"
 	"wornfit/calc/strength"
 	"wornfit/calc/uncertainty"
+	"wornfit/calc/wear"
 )
 
 // Topic is the calculations of one package, under the package's name.
@@ -31,6 +33,8 @@ var topics = sync.OnceValue(func() []Topic {
 		{"interference", interference.Kernels()},
 		{"assembly", assembly.Kernels()},
 		{"strength", strength.Kernels()},
+		{"bearing", bearing.Kernels()},
+		{"wear", wear.Kernels()},
 		{"cleanup", cleanup.Kernels()},
 		{"machining", machining.Kernels()},
 		{"uncertainty", uncertainty.Kernels()},
