@@ -104,3 +104,22 @@ func (s *Source) CheckRange(scope Scope, dim quantity.Dim) (low, high *Expr, fau
 	}
 	return low, high, c.done()
 }
+
+// Sides gives the two sides of a comparison or of a range as expressions of
+// their own, so that a referee can weigh the numbers and not only the verdict.
+// ok is false for any other expression.
+func (s *Source) Sides() (left, right *Source, ok bool) {
+	if s.root == nil {
+		return nil, nil, false
+	}
+	switch s.root.op {
+	case LessEq, GreaterEq, Less, Greater, rangeForm:
+		return s.part(s.root.args[0]), s.part(s.root.args[1]), true
+	}
+	return nil, nil, false
+}
+
+func (s *Source) part(f *form) *Source {
+	out, _ := Parse(Text{Source: s.piece(f.from, f.to), At: s.at(f), Key: s.Text.Key})
+	return out
+}

@@ -45,15 +45,16 @@ func otherPower(x, exponent string) string {
 }
 
 // scales are the absolute temperatures: degrees above the scale's own zero.
-var scales = map[string]struct{ zero, step float64 }{
-	"degC": {273.15, 1},
-	"degF": {459.67, 5.0 / 9},
+// n of its steps are m kelvin.
+var scales = map[string]struct{ zero, m, n float64 }{
+	"degC": {273.15, 1, 1},
+	"degF": {459.67, 5, 9},
 }
 
 // kelvin is an absolute temperature written in degrees, in K.
 func kelvin(scale string, degrees float64) float64 {
 	s := scales[scale]
-	return (degrees + s.zero) * s.step
+	return (degrees + s.zero) * s.m / s.n
 }
 
 // temperature reads degC(40): the one place where any number may stand.

@@ -9,3 +9,11 @@ func (e *Expr) Names(f func(name string, of Type)) {
 		a.Names(f)
 	}
 }
+
+// each calls f for every node, arguments after what takes them.
+func (e *Expr) each(f func(*Expr)) {
+	f(e)
+	for _, a := range e.Args {
+		a.each(f)
+	}
+}
