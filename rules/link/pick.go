@@ -48,14 +48,17 @@ func (l *linker) awaited(all []LinkedPick, p LinkedPick) []int {
 }
 
 func (l *linker) pickCircle(all []LinkedPick) {
-	at, seen := 0, map[int]bool{}
-	var chain []string
-	for !seen[at] {
-		seen[at] = true
-		chain = append(chain, all[at].Full)
+	at := 0
+	var chain []int
+	for !slices.Contains(chain, at) {
+		chain = append(chain, at)
 		at = l.awaited(all, all[at])[0]
 	}
-	l.faults = append(l.faults, fault.Fault{At: all[at].At, Says: fmt.Sprintf("picks wait for one another: %s", strings.Join(append(chain, all[at].Full), " <- ")),
+	var round []string
+	for _, i := range append(chain[slices.Index(chain, at):], at) {
+		round = append(round, all[i].Full)
+	}
+	l.faults = append(l.faults, fault.Fault{At: all[at].At, Says: fmt.Sprintf("picks wait for one another: %s", strings.Join(round, " <- ")),
 		Remedy: "let one of them ask about what is given instead"})
 }
 

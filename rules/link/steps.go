@@ -163,14 +163,16 @@ func (l *linker) sizeSteps(e *env) func(stepUse) bool {
 
 func (l *linker) stepCircle(all []stepUse, needs [][]int, done []bool) {
 	at := slices.Index(done, false)
-	var chain []string
-	seen := map[int]bool{}
-	for !seen[at] {
-		seen[at] = true
-		chain = append(chain, all[at].id())
+	var chain []int
+	for !slices.Contains(chain, at) {
+		chain = append(chain, at)
 		at = needs[at][slices.IndexFunc(needs[at], func(n int) bool { return !done[n] })]
 	}
-	l.faults = append(l.faults, fault.Fault{At: all[at].s.At, Says: "steps wait for one another: " + strings.Join(append(chain, all[at].id()), " <- "),
+	var round []string
+	for _, i := range append(chain[slices.Index(chain, at):], at) {
+		round = append(round, all[i].id())
+	}
+	l.faults = append(l.faults, fault.Fault{At: all[at].s.At, Says: "steps wait for one another: " + strings.Join(round, " <- "),
 		Remedy: "take one need away, or change the order of the steps"})
 }
 
