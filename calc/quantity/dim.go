@@ -2,7 +2,7 @@
 // prints the sizes, forces and temperatures a machinist writes.
 //
 // Start with Parse for typed text, with Length and its fellows for formulas,
-// with Speak for printing. The package knows no fit, no rule and no material.
+// with Speech for printing. The package knows no fit, no rule and no material.
 package quantity
 
 // Dim is what kind of quantity a number is: exponents of length, mass, time,

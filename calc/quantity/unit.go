@@ -32,7 +32,9 @@ func (u Unit) Factor() float64 {
 	return f
 }
 
-// SI is v of the unit in SI; for °C and °F as temperatures the zero counts.
+// SI is v of the unit in SI; for °C and °F as temperatures the zero counts. It
+// works in exact fractions, rounded once: for reading and printing, not for the
+// inside of a search.
 func (u Unit) SI(v float64) float64 {
 	r := new(big.Rat).SetFloat64(v)
 	if r == nil {
