@@ -15,6 +15,7 @@ type Entry struct {
 	Name, Says string
 	Role       string // given | reading | shop | wish | column
 	Type       lang.Type
+	Kind       string            // the kind of quantity as its file names it: length, angle; "" when it is none
 	WordSays   map[string]string // of a word: what each means
 	Range      interval.I        // SI; outside it a case's value is a fault
 	Usual      *Usual            // what an unknown stands for; nil: the whole range, every word, every row

@@ -26,6 +26,8 @@ type Doc struct {
 	File   string
 	Root   Node
 	Faults fault.List
+	data   []byte
+	lines  []string // of data, when first asked for
 }
 
 // Node is a value in the file under its dotted key. The zero Node is absent.
@@ -38,7 +40,7 @@ type Node struct {
 // Read parses a file. When it cannot be parsed at all the root is absent and
 // the faults say why.
 func Read(name string, data []byte) *Doc {
-	d := &Doc{File: name}
+	d := &Doc{File: name, data: data}
 	if len(data) > MaxSize {
 		d.Faults.Add(fault.Place{File: name}, "", fmt.Sprintf("the file is %d bytes long", len(data)),
 			"a file may be 1 MB at most; leave out what is not needed")
