@@ -38,9 +38,6 @@ func (c *checker) ratio(f *form, e *Expr) bool {
 
 // pair checks an operator between two numbers.
 func (c *checker) pair(f *form) *Expr {
-	if c.hyphen(f) {
-		return nil
-	}
 	a, b := c.value(f.args[0]), c.value(f.args[1])
 	if a == nil || b == nil {
 		return nil

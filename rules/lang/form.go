@@ -18,8 +18,10 @@ var operators = map[string]Op{
 func (r *reader) form(n ast.Node) *form {
 	at := n.Location()
 	switch n := n.(type) {
-	case *ast.IntegerNode, *ast.FloatNode:
-		return r.number(at.From, at.To)
+	case *ast.IntegerNode:
+		return r.number(float64(n.Value), at.From, at.To)
+	case *ast.FloatNode:
+		return r.number(n.Value, at.From, at.To)
 	case *ast.BoolNode:
 		f := &form{op: Const, typ: Type{Kind: YesNo}, literal: true, from: at.From, to: at.To}
 		if n.Value {
@@ -196,6 +198,7 @@ func (r *reader) conditional(n *ast.ConditionalNode) *form {
 		r.noLoneUnit(a)
 	}
 	if !n.Ternary {
+		f.from = r.before(f.from, "if")
 		r.tell(f.from, f.to, "if and else are not used in rules", "write test ? this : that")
 		f.op = badForm
 	}
@@ -212,17 +215,16 @@ func (r *reader) noLoneUnit(f *form) {
 
 // number is a literal. Rules hold none but 0, 1, 2 and 4: every other number
 // has a source, and stands in the numbers table with it.
-func (r *reader) number(from, to int) *form {
+func (r *reader) number(v float64, from, to int) *form {
 	text := r.s.piece(from, to)
-	f := &form{op: Const, literal: true, from: from, to: to}
-	f.value, _ = strconv.ParseFloat(strings.ReplaceAll(text, "_", ""), 64)
+	f := &form{op: Const, value: v, literal: true, from: from, to: to}
 	switch text {
 	case "0", "1", "2", "4":
 		return f
 	}
 	f.op = badForm
 	remedy := "put it in the numbers table with from and seen, and write its name"
-	if v := f.value; v == 0 || v == 1 || v == 2 || v == 4 {
+	if v == 0 || v == 1 || v == 2 || v == 4 {
 		remedy = "write " + strconv.FormatFloat(v, 'f', -1, 64)
 	}
 	r.tell(from, to, "the number "+text+" in an expression", remedy)

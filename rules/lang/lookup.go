@@ -24,11 +24,16 @@ func (c *checker) name(f *form) *Expr {
 // lookUp finds what a name stands for, and tells when it stands for nothing.
 func (c *checker) lookUp(f *form) (Type, bool) {
 	t, ok := c.scope.Name(f.name)
-	if !ok {
-		says, remedy := c.unknown(f.name)
-		c.tell(f, says, remedy)
+	if ok {
+		return t, true
 	}
-	return t, ok
+	if whole, known, ok := c.hyphenated(f); ok {
+		c.tell(whole, c.s.said(whole)+" is read as a subtraction", "did you mean "+known+"?")
+		return Type{}, false
+	}
+	says, remedy := c.unknown(f.name)
+	c.tell(f, says, remedy)
+	return Type{}, false
 }
 
 func (c *checker) unknown(name string) (says, remedy string) {
@@ -75,21 +80,23 @@ func (c *checker) column(row string) string {
 	return "COLUMN"
 }
 
-// hyphen tells bush-wall where bush_wall is meant.
-func (c *checker) hyphen(f *form) bool {
-	text := c.s.piece(f.from, f.to)
-	if f.op != Sub || !strings.Contains(text, "-") || strings.ContainsAny(text, " ()") {
-		return false
+// hyphenated finds the whole of bush-wall around an unknown bush, when it
+// would be a known name with _.
+func (c *checker) hyphenated(f *form) (whole *form, known string, ok bool) {
+	from, to := f.from, f.to
+	for from > 0 && inHyphened(c.s.runes[from-1]) {
+		from--
 	}
-	if _, ok := c.scope.Name(text[:strings.IndexByte(text, '-')]); ok {
-		return false
+	for to < len(c.s.runes) && inHyphened(c.s.runes[to]) {
+		to++
 	}
-	joined := strings.ReplaceAll(text, "-", "_")
-	if _, ok := c.scope.Name(joined); !ok {
-		return false
-	}
-	c.tell(f, text+" is read as a subtraction", "did you mean "+joined+"?")
-	return true
+	known = strings.ReplaceAll(c.s.piece(from, to), "-", "_")
+	_, ok = c.scope.Name(known)
+	return &form{from: from, to: to}, known, ok && to-from > f.to-f.from
+}
+
+func inHyphened(r rune) bool {
+	return r == '-' || r == '_' || r == '.' || r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9'
 }
 
 // call checks a call of a calculation.

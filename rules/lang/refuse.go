@@ -2,6 +2,7 @@ package lang
 
 import (
 	"reflect"
+	"strings"
 
 	"github.com/expr-lang/expr/ast"
 )
@@ -58,7 +59,26 @@ func (r *reader) refusedOperator(n *ast.BinaryNode) *form {
 func (r *reader) span(n ast.Node) (from, to int) {
 	e := extent{from: len(r.s.runes)}
 	ast.Walk(&n, &e)
-	return r.s.within(min(e.from, e.to), min(e.to, len(r.s.runes)))
+	from, to = min(e.from, e.to), min(e.to, len(r.s.runes))
+	switch n := n.(type) {
+	case *ast.CallNode:
+		if len(n.Arguments) == 0 {
+			to = min(r.s.seek(to, 1, ")")+1, len(r.s.runes))
+		}
+	case *ast.VariableDeclaratorNode:
+		from = r.before(from, "let")
+	}
+	return r.s.within(from, to)
+}
+
+// before is where the last keyword before a place begins, whose own place expr
+// does not keep.
+func (r *reader) before(from int, keyword string) int {
+	front := string(r.s.runes[:from])
+	if i := strings.LastIndex(front, keyword); i >= 0 {
+		return len([]rune(front[:i]))
+	}
+	return from
 }
 
 type extent struct{ from, to int }

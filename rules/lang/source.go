@@ -1,6 +1,10 @@
 package lang
 
-import "wornfit/rules/fault"
+import (
+	"strings"
+
+	"wornfit/rules/fault"
+)
 
 // Source is an expression that expr's parser has read, in the forms a rule may
 // use. It knows what was written, not yet what the names mean: see Check,
@@ -86,19 +90,19 @@ func (s *Source) within(from, to int) (int, int) {
 			}
 		case r == '"' || r == '\'' || r == '`':
 			quote = r
-		case r == '(' || r == '[':
+		case strings.ContainsRune("([{", r):
 			open++
-		case (r == ')' || r == ']') && open > 0:
+		case strings.ContainsRune(")]}", r) && open > 0:
 			open--
-		case r == ')' || r == ']':
+		case strings.ContainsRune(")]}", r):
 			closed++
 		}
 	}
 	for ; closed > 0; closed-- {
-		from = s.seek(from-1, -1, "([")
+		from = s.seek(from-1, -1, "([{")
 	}
 	for ; open > 0; open-- {
-		to = s.seek(to, 1, ")]") + 1
+		to = s.seek(to, 1, ")]}") + 1
 	}
 	return max(0, from), min(to, len(s.runes))
 }
@@ -106,10 +110,8 @@ func (s *Source) within(from, to int) (int, int) {
 // seek walks from i in steps until it stands on one of the characters.
 func (s *Source) seek(i, step int, on string) int {
 	for i >= 0 && i < len(s.runes) {
-		for _, r := range on {
-			if s.runes[i] == r {
-				return i
-			}
+		if strings.ContainsRune(on, s.runes[i]) {
+			return i
 		}
 		i += step
 	}

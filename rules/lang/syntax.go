@@ -2,6 +2,7 @@ package lang
 
 import (
 	"strings"
+	"unicode"
 
 	"github.com/expr-lang/expr/file"
 )
@@ -16,12 +17,35 @@ var ascii = map[rune]string{
 // syntax tells in plain words what expr's parser stopped at. expr gives the
 // first error only.
 func (r *reader) syntax(e *file.Error) {
-	from, to := e.From, max(e.To, e.From+1)
-	if n := len(r.s.runes); from >= n {
-		from, to = n-1, n
-	}
+	from, to := r.stopped(e)
 	says, remedy := r.reading(e, from, to)
-	r.tell(from, min(to, len(r.s.runes)), says, remedy)
+	r.tell(from, to, says, remedy)
+}
+
+// stopped is the text to underline: expr's own place, which for an end too
+// early, a run-together number or an open quote is a character off.
+func (r *reader) stopped(e *file.Error) (from, to int) {
+	last := len([]rune(strings.TrimRightFunc(r.s.Text.Source, unicode.IsSpace)))
+	from = min(e.From, last-1)
+	to = min(max(e.To, from+1), last)
+	switch {
+	case strings.Contains(e.Message, "literal not terminated"):
+		for from > 0 && !strings.ContainsRune("\"'`", r.s.runes[from]) {
+			from--
+		}
+	case strings.HasPrefix(e.Message, "bad number"):
+		for from > 0 && inNumber(r.s.runes[from-1]) {
+			from--
+		}
+		for to < last && inNumber(r.s.runes[to]) {
+			to++
+		}
+	}
+	return from, to
+}
+
+func inNumber(c rune) bool {
+	return c == '.' || c == '_' || unicode.IsDigit(c) || unicode.IsLetter(c)
 }
 
 func (r *reader) reading(e *file.Error, from, to int) (says, remedy string) {
