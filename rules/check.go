@@ -1,0 +1,88 @@
+package rules
+
+import (
+	"errors"
+
+	"wornfit/rules/fault"
+	"wornfit/rules/link"
+)
+
+// Check looks at a base that loaded without faults as `knowledge check` does:
+// rules that can never be kept or always are, pairs that contradict, and every
+// option that the files make, linked.
+func (b *Base) Check() fault.List {
+	var faults fault.List
+	for _, p := range b.Input.Parts {
+		b.judge(p, &faults)
+	}
+	b.linkAll(&faults)
+	faults.Sort()
+	return faults
+}
+
+// Remarks tells what is no fault but wants a look: names that nothing uses,
+// trade names and sentences about parts that are not there.
+func (b *Base) Remarks() fault.List {
+	var faults fault.List
+	for _, p := range b.Input.Parts {
+		b.unused(p, &faults)
+	}
+	b.unspoken(&faults)
+	b.namesWithout(&faults)
+	faults.Sort()
+	return faults
+}
+
+// linkAll links every option for every purpose: what two files make of each
+// other no file shows by itself.
+func (b *Base) linkAll(faults *fault.List) {
+	for _, purpose := range b.Input.Parts {
+		if purpose.Side != link.Purpose {
+			continue
+		}
+		for _, c := range link.All(b.Input, purpose) {
+			_, err := c.Link(b.Input)
+			var list fault.List
+			if errors.As(err, &list) {
+				*faults = append(*faults, list...)
+			} else if err != nil {
+				faults.Add(fault.Place{File: purpose.File}, c.ID, err.Error(), "see the files it is made of")
+			}
+		}
+	}
+}
+
+// namesWithout tells the trade names that speak of a part that is not there.
+func (b *Base) namesWithout(faults *fault.List) {
+	ids := map[link.Side][]string{}
+	for _, p := range b.Input.Parts {
+		ids[p.Side] = append(ids[p.Side], p.ID)
+	}
+	have := func(id string, sides ...link.Side) bool {
+		for _, s := range sides {
+			for _, i := range ids[s] {
+				if i == id {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	for i := range b.Names {
+		n := &b.Names[i]
+		look := func(list []string, what string, sides ...link.Side) {
+			for _, id := range list {
+				if !have(id, sides...) {
+					faults.Add(n.At, n.ID, "there is no "+what+" "+id, fault.DidYouMean(id, ids[sides[0]]))
+				}
+			}
+		}
+		look(n.Shaft, "shaft treatment", link.Shaft)
+		look(n.Hub, "hub treatment", link.Hub)
+		look(n.Any, "treatment", link.Shaft, link.Hub)
+		look(n.Fit, "hold", link.Hold)
+		for p := range n.Cannot {
+			look([]string{p}, "purpose", link.Purpose)
+		}
+	}
+}
