@@ -82,7 +82,6 @@ func smaller(t *testing.T, p *Program, was, now []interval.I) bool {
 
 // Each op narrows its arguments to what hand working leaves of them.
 func TestContractByHand(t *testing.T) {
-	type in map[string]interval.I
 	of := interval.Of
 	cases := []struct {
 		name string

@@ -9,7 +9,6 @@ import (
 )
 
 func ranges(p *Program) []interval.I { return make([]interval.I, p.Len()) }
-func yesAt(v float64) interval.I     { return interval.Point(v) }
 func hasNaN(r interval.I) bool       { return math.IsNaN(r.Lo) || math.IsNaN(r.Hi) }
 
 // Every value of every node lies in its range: at least 1,000 points for each op.
@@ -67,7 +66,7 @@ func TestEncloseByHand(t *testing.T) {
 		"not steel":                       {isSteel, no},
 		"steel and unknown":               {b.Apply(lang.And, isSteel, f), no},
 		"unknown and unknown":             {b.Apply(lang.And, f, big), either},
-		"branch by what is known":         {b.Apply(lang.Cond, isSteel, x, two), yesAt(2)},
+		"branch by what is known":         {b.Apply(lang.Cond, isSteel, x, two), interval.Point(2)},
 		"both branches":                   {b.Apply(lang.Cond, f, x, b.Const(5)), interval.Of(1, 5)},
 		"min":                             {b.Apply(lang.Min, x, two), interval.Of(1, 2)},
 		"abs":                             {b.Apply(lang.Abs, b.Apply(lang.Neg, x)), interval.Of(1, 3)},

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"wornfit/calc/interval"
 	"wornfit/rules/lang"
 )
 
@@ -211,7 +212,7 @@ func TestNoNumberDecidesNothing(t *testing.T) {
 	p.Run(reg)
 	box := ranges(p)
 	p.StartI(box)
-	box[x], box[y] = yesAt(3), yesAt(0)
+	box[x], box[y] = interval.Point(3), interval.Point(0)
 	p.Enclose(box)
 	for name, c := range cases {
 		if got := reg[c.node]; !alike(got, c.want, 0) {
