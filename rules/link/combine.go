@@ -71,6 +71,18 @@ func (in *Input) holdsFor(j Joint) []*Part {
 	})
 }
 
+func (in *Input) holdNames(j *joint) []string {
+	decl := Joint{Name: j.name}
+	if j.decl != nil {
+		decl = *j.decl
+	}
+	var names []string
+	for _, h := range in.holdsFor(decl) {
+		names = append(names, h.ID)
+	}
+	return names
+}
+
 // each is every choice so far with each hold of one more joint.
 func each(sets []map[string]*Part, joint string, holds []*Part) []map[string]*Part {
 	var out []map[string]*Part

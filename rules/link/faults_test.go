@@ -110,10 +110,10 @@ func TestNamesNotKnown(t *testing.T) {
 func TestHoldsThatDoNotFit(t *testing.T) {
 	b := newBench(t).stock()
 	leave, bush, running, press := b.named("leave", Shaft), b.named("bush", Hub), b.named("running", Purpose), b.named("press", Hold)
-	wants(t, refused(t, b, leave, bush, running, nil), "joint bush of shaft-leave+hub-bush has no hold")
+	wants(t, refused(t, b, leave, bush, running, nil), "joint bush of shaft-leave+hub-bush has no hold; name one of its holds: press")
 	wants(t, refused(t, b, leave, bush, running, map[string]*Part{"bush": b.named("slip", Hold)}), "hold/slip cannot hold joint bush", "has no joint bush for hold/slip to hold")
 	wants(t, refused(t, b, leave, b.named("leave", Hub), running, map[string]*Part{"fit": press}), "has no joint fit for hold/press to hold")
-	wants(t, refused(t, b, leave, b.named("leave", Hub), b.named("press-fit", Purpose), nil), "joint fit of shaft-leave+hub-leave has no hold")
+	wants(t, refused(t, b, leave, b.named("leave", Hub), b.named("press-fit", Purpose), nil), "joint fit of shaft-leave+hub-leave has no hold; name one of its holds: press, slip")
 }
 
 func TestSizesThatDoNotFit(t *testing.T) {

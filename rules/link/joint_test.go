@@ -34,6 +34,12 @@ func TestOneHoldInThreeJoints(t *testing.T) {
 			t.Errorf("%s: %g m tight, want %g", id, got, want)
 		}
 	}
+	// sizes of the bush joint stand for its largest and smallest too
+	for _, n := range o.Named {
+		if (n.Name == "bush.tight_most" || n.Name == "bush.tight_least") && math.Abs(reg[n.Node]-50e-6) > 1e-12 {
+			t.Errorf("%s is %g m, want 50 um", n.Name, reg[n.Node])
+		}
+	}
 	var names []string
 	for _, n := range o.Named {
 		if strings.HasSuffix(n.Name, ".pressure") {
@@ -260,4 +266,28 @@ func walk(t *testing.T, e *lang.Expr, names map[string]tape.Node, reg []float64)
 	}
 	t.Fatalf("%s: the test does not know op %d", e.At, e.Op)
 	return 0
+}
+
+// What a hold settles, such as how hot a part is made, comes right after the
+// two sizes of its joint and bears the joint's name.
+func TestHoldsChoiceFollowsItsSizes(t *testing.T) {
+	b := newBench(t).stock()
+	shrink := b.part(sheet{id: "press", side: Hold,
+		dims:    []dimText{{"entry_gap", "", "joint.inner_size/4", "joint.inner_size", ""}, {"way_in", "", "entry_gap", "2*entry_gap", "entry_gap"}},
+		defines: []defineText{{"pressure", "stress", "0*MPa"}, {"grip_torque", "torque", "0*Nm"}, {"grip_thrust", "force", "0*N"}},
+		limits:  []ruleText{{id: "press-room", is: "entry_gap >= joint.inner_size - joint.outer_size"}}})
+	o := b.link(b.named("true-up", Shaft), b.named("bush", Hub), b.named("press-fit", Purpose), map[string]*Part{"bush": shrink, "fit": shrink})
+	var ids []string
+	for _, d := range o.Dims {
+		ids = append(ids, d.ID)
+	}
+	want := "shaft_size hub_bore bush_outside bush.entry_gap bush.way_in bush_bore fit.entry_gap fit.way_in"
+	if got := strings.Join(ids, " "); got != want {
+		t.Errorf("sizes in the order %s\nwant %s", got, want)
+	}
+	reg := regs(t, o, map[string]float64{"bush.entry_gap.target": 1e-4, "bush.entry_gap.cut": 1e-6, "bush.way_in.target": 5e-4, "bush_outside.target": 30e-3, "hub_bore.target": 30e-3})
+	i := slices.IndexFunc(o.Dims, func(d Dim) bool { return d.ID == "bush.way_in" })
+	if got := reg[o.Dims[i].Value]; math.Abs(got-5.01e-4) > 1e-15 {
+		t.Errorf("the way in is %g, want its target and what the gap missed by", got)
+	}
 }

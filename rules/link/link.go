@@ -2,6 +2,7 @@ package link
 
 import (
 	"fmt"
+	"strings"
 
 	"wornfit/rules/fault"
 	"wornfit/rules/lang"
@@ -83,7 +84,7 @@ func (l *linker) hold(holds map[string]*Part) {
 func (l *linker) holdOne(holds map[string]*Part, j *joint, at fault.Place) {
 	switch h := holds[j.name]; {
 	case h == nil:
-		l.faults.Add(at, "", fmt.Sprintf("joint %s of %s has no hold", j.name, l.opt.ID), "name a hold for it: press, compound")
+		l.faults.Add(at, "", fmt.Sprintf("joint %s of %s has no hold", j.name, l.opt.ID), "name one of its holds: "+strings.Join(l.in.holdNames(j), ", "))
 	case l.holds[j.name] != nil:
 		l.faults.Add(at, "", fmt.Sprintf("%s has two joints called %s", l.opt.ID, j.name), "give one of them another name")
 	case h.FitOnly && j.name != Fit:
@@ -115,6 +116,7 @@ func (l *linker) envs() []*env {
 // lower makes the option's program.
 func (l *linker) lower() {
 	lw := newLowering(l, nil)
+	l.room()
 	l.dims(lw)
 	l.ranges(lw)
 	for _, e := range l.envs() {
@@ -130,6 +132,17 @@ func (l *linker) lower() {
 	l.holdsAfterSizes(lw)
 	l.opt.Slots = lw.slots
 	l.opt.Program = lw.b.Build()
+}
+
+// room sets lists aside in the size they come to.
+func (l *linker) room() {
+	checks, steps := 0, 0
+	for _, e := range l.envs() {
+		checks += len(e.part.Needs) + len(e.part.Limits) + 2*len(e.part.Features)
+		steps += len(e.part.Steps)
+	}
+	l.opt.Checks = make([]Check, 0, checks)
+	l.opt.Steps = make([]LinkedStep, 0, steps)
 }
 
 func (l *linker) aims(lw *lowering, e *env) {

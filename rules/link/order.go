@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"wornfit/calc/quantity"
 	"wornfit/rules/fault"
 	"wornfit/rules/lang"
 	"wornfit/rules/tape"
@@ -52,10 +53,11 @@ func (l *linker) dim(lw *lowering, e *env, d *Dimension) {
 	case d.Suits != "":
 		suits = e.dimID(d.Suits)
 	}
-	length := lang.Type{Dim: d.dim()}
-	target := lw.slot(Slot{Name: id + ".target", Kind: TargetSlot}, length)
-	over := lw.slot(Slot{Name: id + ".cut", Kind: CutSlot}, length)
-	gauge := lw.slot(Slot{Name: id + ".gauge", Kind: GaugeSlot}, length)
+	size := lang.Type{Dim: d.dim()}
+	target := lw.slot(Slot{Name: id + ".target", Kind: TargetSlot}, size)
+	size.Dim.Scale = quantity.Ratio // what a temperature misses by is a change of temperature
+	over := lw.slot(Slot{Name: id + ".cut", Kind: CutSlot}, size)
+	gauge := lw.slot(Slot{Name: id + ".gauge", Kind: GaugeSlot}, size)
 	out := Dim{ID: id, Says: d.Says, Part: d.Part, By: d.By, From: e.part, Joint: e.jointName(), Inside: d.Inside, Suits: suits,
 		Target: target, Cut: over, Gauge: gauge}
 	if _, ok := e.find(d.By, isPick); ok {
@@ -93,6 +95,9 @@ func (l *linker) ranges(lw *lowering) {
 // holdsAfterSizes moves what a hold chooses (a temperature, a pin) behind the
 // last size of the joint it is on, since it is settled when both are made.
 func (l *linker) holdsAfterSizes(lw *lowering) {
+	if !slices.ContainsFunc(l.opt.Dims, func(d Dim) bool { return d.Joint != "" }) {
+		return
+	}
 	var moved []Dim
 	for _, d := range l.opt.Dims {
 		if d.Joint == "" {

@@ -38,6 +38,18 @@ func TestCuttingOrder(t *testing.T) {
 	}
 }
 
+// A part that is kept has the size it is read at: nothing is cut to suit it, even
+// where its file names a size.
+func TestNothingSuitsAKeptSize(t *testing.T) {
+	b := newBench(t).stock()
+	bought := b.part(sheet{id: "leave", side: Hub, metal: Kept, finishes: "bought_bore", defines: b.leaveHubDefines(),
+		dims: []dimText{{"bought_bore", "", "hub.smallest", "hub.largest", ""}}})
+	o := b.link(b.named("true-up", Shaft), bought, b.named("running", Purpose), nil)
+	if d := o.Dims[1]; d.ID != "shaft_size" || d.Suits != "" {
+		t.Errorf("%s suits %q, want shaft_size suiting nothing", d.ID, d.Suits)
+	}
+}
+
 // regs runs an option with some slots set; all others stand at 0.
 func regs(t *testing.T, o *Option, set map[string]float64) []float64 {
 	t.Helper()

@@ -12,14 +12,23 @@ import (
 // name gives the node a name stands for in one use of a file: first the file's
 // own names, then its joint, then the seam, then the vocabulary.
 func (lw *lowering) name(e *env, name string) (tape.Node, error) {
-	for _, look := range []func(*env, string) (tape.Node, bool, error){
-		lw.ends, lw.own, lw.column, lw.jointField, lw.holdGives, lw.acrossSeam, lw.totals, lw.given,
-	} {
-		if n, ok, err := look(e, name); ok || err != nil {
+	for _, look := range lookups {
+		if n, ok, err := look(lw, e, name); ok || err != nil {
 			return n, err
 		}
 	}
 	return 0, fmt.Errorf("%s is not known in %s; %s", name, fileName(e.part), lw.l.near(e, name))
+}
+
+// lookups are the places a name is looked for, in order. It is filled when the
+// program starts, since they call name in turn.
+var lookups []func(*lowering, *env, string) (tape.Node, bool, error)
+
+func init() {
+	lookups = []func(*lowering, *env, string) (tape.Node, bool, error){
+		(*lowering).ends, (*lowering).own, (*lowering).column, (*lowering).jointField,
+		(*lowering).holdGives, (*lowering).acrossSeam, (*lowering).totals, (*lowering).given,
+	}
 }
 
 // ends is low(name) and high(name) of a number.
