@@ -2,9 +2,33 @@
 // holds of their joints and the fit's purpose into one option with one
 // program. It is the only package that knows the seam between the parts.
 //
-// Start with Link. Part is a rule file as checked data; Option is what the
-// solver, the ranking and the words work on. It knows no YAML, no case and no
-// treatment by name.
+// Start with Link; All lists what can be linked. Part is a rule file as checked
+// data; Option is what the solver, the ranking and the words work on. It knows
+// no YAML, no case and no treatment by name.
+//
+// # Names
+//
+// A file sees its own names, then its joint, then the seam, then the
+// vocabulary. In the option they are told apart so:
+//
+//	hub/bush.wall            a define or pick of a treatment; purpose/running.class
+//	bush.pressure            the same of a hold, by the joint it is on
+//	hold/press.friction      a number of a hold: one, however many joints use it
+//	low(hub/bush.over)       an end of a number written as a range
+//	hub_bore.target          a size, with hub_bore.cut and hub_bore.gauge
+//	bush.press-tight         a rule or step of a hold; those of other files keep their ids
+//	shaft.material.E         a column of a row of the case
+//
+// # The finished fit
+//
+// A static purpose gives the finished fit a joint called fit. Its sizes are the
+// tightest that the two surfaces allow (inner_size, inner_large: shaft_large;
+// outer_size, outer_small: bore_small), for stress and force; the loosest, for
+// grip, are inner_small (shaft_small) and outer_large (bore_large). A joint of a
+// treatment states inner_size and outer_size; large and small stand for them
+// unless stated, and inner_expansion for the expansion of inner_material.
+// fit.pressure, fit.grip_torque and fit.grip_thrust are seen by every file;
+// those of bush and sleeve by the treatment that has the joint.
 package link
 
 import (
