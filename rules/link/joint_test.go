@@ -212,16 +212,35 @@ func TestProgramIsTheExpressions(t *testing.T) {
 			if len(o.Lowered) < len(o.Checks) {
 				t.Fatalf("%s lists %d expressions for %d rules", o.ID, len(o.Lowered), len(o.Checks))
 			}
-			for _, l := range o.Lowered {
-				got, want := reg[l.Node], walk(t, l.Expr, l.Names, reg)
-				if math.Abs(got-want) > 1e-9*math.Abs(want) || math.IsNaN(got) != math.IsNaN(want) {
-					t.Errorf("%s: %s: the program has %g, the expression %g", o.ID, l.Expr.At, got, want)
+			same(t, o.ID, o.Lowered, reg)
+			for _, k := range o.Picks {
+				if k.Where != 0 && len(k.Lowered) == 0 {
+					t.Errorf("%s: the pick %s lists no expression", o.ID, k.Full)
 				}
+				reg := make([]float64, k.Program.Len())
+				k.Program.Start(reg)
+				for i, s := range k.Slots {
+					if reg[s.Node] = 0.1 + float64(i%3); s.YesNo {
+						reg[s.Node] = float64(i % 2)
+					}
+				}
+				k.Program.Run(reg)
+				same(t, o.ID, k.Lowered, reg)
 			}
 		}
 	}
 	if options != 9+2*9 { // one hold for sleeve and bush, two for a finished fit
 		t.Errorf("%d options were tried, want 27", options)
+	}
+}
+
+func same(t *testing.T, id string, list []Lowered, reg []float64) {
+	t.Helper()
+	for _, l := range list {
+		got, want := reg[l.Node], walk(t, l.Expr, l.Names, reg)
+		if math.Abs(got-want) > 1e-9*math.Abs(want) || math.IsNaN(got) != math.IsNaN(want) {
+			t.Errorf("%s: %s: the program has %g, the expression %g", id, l.Expr.At, got, want)
+		}
 	}
 }
 
@@ -257,6 +276,10 @@ func walk(t *testing.T, e *lang.Expr, names map[string]tape.Node, reg []float64)
 		return max(v(0), v(1))
 	case lang.LessEq:
 		return truth(v(0) <= v(1))
+	case lang.GreaterEq:
+		return truth(v(0) >= v(1))
+	case lang.And:
+		return truth(v(0) > 0 && v(1) > 0)
 	case lang.Equal:
 		return truth(v(0) == v(1))
 	case lang.Or:

@@ -130,7 +130,7 @@ func (l *linker) lower() {
 	}
 	l.picks(lw)
 	l.holdsAfterSizes(lw)
-	l.opt.Slots = lw.slots
+	l.opt.Slots, l.opt.Lowered = lw.slots, lw.lowered
 	l.opt.Program = lw.b.Build()
 }
 

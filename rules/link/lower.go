@@ -21,6 +21,8 @@ type lowering struct {
 	chain []string           // those being worked out now, outermost first
 	slots []Slot
 	seen  map[string]tape.Node // slots by name
+
+	lowered []Lowered // when the Input says Trace
 }
 
 // asked is a name in one use of a file.
@@ -59,7 +61,7 @@ func (lw *lowering) expr(e *env, x *lang.Expr) tape.Node {
 func (lw *lowering) try(e *env, x *lang.Expr) (tape.Node, error) {
 	resolve := func(name string) (tape.Node, error) { return lw.name(e, name) }
 	var names map[string]tape.Node
-	if lw.l.in.Trace && lw.pick == nil {
+	if lw.l.in.Trace {
 		names = map[string]tape.Node{}
 		resolve = func(name string) (tape.Node, error) {
 			n, err := lw.name(e, name)
@@ -72,7 +74,7 @@ func (lw *lowering) try(e *env, x *lang.Expr) (tape.Node, error) {
 		return 0, lw.l.tell(err, x.At)
 	}
 	if names != nil {
-		lw.l.opt.Lowered = append(lw.l.opt.Lowered, Lowered{Of: e.part, Joint: e.jointName(), Expr: x, Node: n, Names: names})
+		lw.lowered = append(lw.lowered, Lowered{Of: e.part, Joint: e.jointName(), Expr: x, Node: n, Names: names})
 	}
 	return n, nil
 }

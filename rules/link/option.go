@@ -94,6 +94,7 @@ type LinkedPick struct {
 	Slots   []Slot
 	Where   tape.Node // 0: every row
 	Best    tape.Node // 0: none
+	Lowered []Lowered // its expressions in its own Program, when the Input says Trace
 	rests   []int     // the earlier picks it asks about
 }
 

@@ -75,7 +75,24 @@ func (l *linker) pick(main *lowering, e *env, p *Pick) LinkedPick {
 	if p.Best != nil {
 		out.Best = lw.expr(e, p.Best)
 	}
-	out.Program, out.Slots = lw.b.Build(), lw.slots
+	out.Program, out.Slots, out.Lowered = lw.b.Build(), lw.slots, lw.lowered
+	return out
+}
+
+// Unsettled are the givens that decide whether a row fits and are not known
+// exactly: what to ask about a pick that is unsure.
+func (p *LinkedPick) Unsettled(known map[string]Known) []Slot {
+	if p.Where == 0 {
+		return nil
+	}
+	var out []Slot
+	uses := p.Program.Uses(p.Where)
+	for _, s := range p.Slots {
+		k := known[s.Name]
+		if s.Kind == GivenSlot && slices.Contains(uses, s.Node) && (!k.Is || k.Value.Width() > 0) {
+			out = append(out, s)
+		}
+	}
 	return out
 }
 

@@ -97,6 +97,12 @@ func TestUnknownSwing(t *testing.T) {
 	if got := said(sets, "hub/true-up.borer"); got != "bench-lathe?" {
 		t.Errorf("swing not given: picked %q, want bench-lathe?", got)
 	}
+	if ask := o.Picks[0].Unsettled(nil); len(ask) != 1 || ask[0].Name != "hub.swing" {
+		t.Errorf("to settle the borer, ask %v; want hub.swing", ask)
+	}
+	if ask := o.Picks[0].Unsettled(map[string]Known{"hub.swing": exactly(0.3)}); ask != nil {
+		t.Errorf("with the swing known, still asks %v", ask)
+	}
 }
 
 // A hub too large for every machine: the pick's own rule fails, the other picks
