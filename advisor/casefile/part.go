@@ -192,7 +192,7 @@ func (r *reader) gauge(n yamldoc.Node, g *Gauge) {
 
 // positive reads a half width: ±0.005 mm or 0.005 mm.
 func (r *reader) positive(n yamldoc.Node, example string) Value {
-	v := r.typed(n, quantity.LengthDim, example, halfWidth)
+	v := r.typed(n, quantity.LengthDim, "", example, halfWidth)
 	if v.Lo = v.Hi; v.Known && v.Lo <= 0 {
 		n.Fault("a gauge that is good to "+v.Text+" does not exist", "write the half width, like "+example)
 		v.Known = false

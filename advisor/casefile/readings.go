@@ -78,7 +78,7 @@ func (r *reader) blockUnits(n yamldoc.Node, b *block) bool {
 		}
 		return b.bare
 	}
-	b.setTo = r.typed(set, quantity.LengthDim, "1.2500 in", oneNumber)
+	b.setTo = r.typed(set, quantity.LengthDim, "", "1.2500 in", oneNumber)
 	step := n.Need("in", "say what a step of the dial is: in: tenths, in: um")
 	if !step.Present() || !b.setTo.Known {
 		return false
@@ -162,7 +162,7 @@ func (r *reader) along(n yamldoc.Node, b block) Value {
 	if b.bare {
 		return r.inBlock(n, b.unit)
 	}
-	return r.typed(n, quantity.LengthDim, "5 mm", oneNumber)
+	return r.typed(n, quantity.LengthDim, "", "5 mm", oneNumber)
 }
 
 // angle reads a clock angle; in a block a bare number is in degrees.
@@ -170,7 +170,7 @@ func (r *reader) angle(n yamldoc.Node, b block) Value {
 	if b.bare {
 		return r.inBlock(n, degrees)
 	}
-	return r.typed(n, quantity.Number, "90 deg", oneNumber)
+	return r.typed(n, quantity.Number, "angle", "90 deg", oneNumber)
 }
 
 var degrees, _ = quantity.AnyUnit("deg")
@@ -184,7 +184,7 @@ func (r *reader) size(n yamldoc.Node, s Side, b block) Value {
 	case b.bare:
 		v = r.inBlock(n, b.unit)
 	default:
-		v = r.typed(n, quantity.LengthDim, "30.31 mm", oneNumber)
+		v = r.typed(n, quantity.LengthDim, "", "30.31 mm", oneNumber)
 	}
 	if e, ok := r.v.Entry(string(s) + ".largest"); ok && v.Known && !e.Range.Has(v.Lo) {
 		n.Fault(v.Text+" is outside the range of a "+string(s)+" size", within(e.Range, v.Typed.Unit))

@@ -111,7 +111,7 @@ func (r *reader) wishes(n yamldoc.Node) {
 			r.tell(e.KeyAt, e.Value.Key, "there is no criterion "+e.Name, fault.DidYouMean(e.Name, list))
 			continue
 		}
-		v := r.typed(e.Value, quantity.Number, "2", oneNumber)
+		v := r.typed(e.Value, quantity.Number, "", "2", oneNumber)
 		switch {
 		case v.Known && (v.Lo < 0 || v.Lo > 10):
 			e.Value.Fault("the weight is "+v.Text, "a weight lies between 0, not counted, and 10")

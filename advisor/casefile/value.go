@@ -79,7 +79,13 @@ func (r *reader) measured(n yamldoc.Node, e *rules.Entry) Value {
 	if n.Text() == "none" && e.Range.Lo == 0 && e.Dim().Scale == quantity.Ratio {
 		return Value{Stated: true, Known: true, Text: "none", At: n.At(), Key: n.Key}
 	}
-	v := r.quantity(n, e.Dim(), e.Example)
+	if e.Dim() == quantity.HardnessHB {
+		if t, hb, ok := brinell(n.Text()); ok {
+			hb = hb.Meet(e.Range)
+			return Value{Stated: true, Known: !hb.Empty(), Lo: hb.Lo, Hi: hb.Hi, Text: n.Text(), Typed: t, At: n.At(), Key: n.Key}
+		}
+	}
+	v := r.typed(n, e.Dim(), e.Kind, e.Example, aSpread)
 	if v.Known && !e.Range.Empty() && (v.Lo < e.Range.Lo || v.Hi > e.Range.Hi) {
 		n.Fault(fmt.Sprintf("%s is outside the range of %s", v.Text, e.Name), within(e.Range, v.Typed.Unit))
 		v.Known = false
@@ -101,10 +107,11 @@ var (
 
 // quantity reads a number, or a range of numbers, with its unit.
 func (r *reader) quantity(n yamldoc.Node, dim quantity.Dim, example string) Value {
-	return r.typed(n, dim, example, aSpread)
+	return r.typed(n, dim, "", example, aSpread)
 }
 
-func (r *reader) typed(n yamldoc.Node, dim quantity.Dim, example string, forms []quantity.Form) Value {
+// typed reads a quantity; kind, when it is known, tells an angle from a number.
+func (r *reader) typed(n yamldoc.Node, dim quantity.Dim, kind, example string, forms []quantity.Form) Value {
 	v := Value{Stated: n.Present(), Text: n.Text(), At: n.At(), Key: n.Key}
 	switch {
 	case v.Text == "" || v.Text == "unknown":
@@ -112,7 +119,7 @@ func (r *reader) typed(n yamldoc.Node, dim quantity.Dim, example string, forms [
 	case dim == quantity.Number && slip(n), dim != quantity.Number && r.bare(n, example):
 		return v
 	}
-	t, err := parse(v.Text, dim, example)
+	t, err := parse(v.Text, dim, kind)
 	if err == nil {
 		err = t.Is(forms...)
 	}
@@ -127,11 +134,9 @@ func (r *reader) typed(n yamldoc.Node, dim quantity.Dim, example string, forms [
 	return v
 }
 
-// parse tells an angle, which needs its unit, from a plain number by the
-// vocabulary's example: the two share a Dim.
-func parse(text string, dim quantity.Dim, example string) (quantity.Typed, error) {
-	if dim == quantity.Number && strings.HasSuffix(example, " deg") {
-		return quantity.ParseKind(text, "angle")
+func parse(text string, dim quantity.Dim, kind string) (quantity.Typed, error) {
+	if kind != "" {
+		return quantity.ParseKind(text, kind)
 	}
 	return quantity.Parse(text, dim)
 }

@@ -98,6 +98,11 @@ func TestMeasuredWarm(t *testing.T) {
 	c, _ := Find(b.c, b.fit, func(string) (interval.I, bool) { return interval.Point(18e-6), true })
 	check(t, "size at 20 °C", c.Shaft.Mean.Best, 40.000, 0.0001)
 
+	// warm part and warm steel gauge: 40 mm of bronze grows (18 - 11.5)e-6 * 25 K * 40 = 6.5 µm over the gauge
+	b.on(casefile.Shaft).Readings[0].GaugeAt = is(318.15)
+	c, _ = Find(b.c, b.fit, func(string) (interval.I, bool) { return interval.Point(18e-6), true })
+	check(t, "size at 20 °C, both warm", c.Shaft.Mean.Best, 40.018-0.0065, 0.0001)
+
 	b.on(casefile.Shaft).Readings[0].PartAt = casefile.Value{}
 	c, _ = Find(b.c, b.fit, steel)
 	for _, n := range c.Notes {
@@ -189,11 +194,31 @@ func TestBestGauge(t *testing.T) {
 	b := newBench()
 	b.fit.Given["fit.nominal"] = is(25 * mm)
 	small := &casefile.Gauge{ID: "small", Kind: "inside", Within: is(1e-6), Takes: casefile.Value{Known: true, Lo: 6 * mm, Hi: 12 * mm}}
-	b.c.Gauges = []*casefile.Gauge{{ID: "caliper", Kind: "inside", Within: is(50e-6)}, small, {ID: "bg", Kind: "inside", Within: is(5e-6)}}
+	large := &casefile.Gauge{ID: "large", Kind: "inside", Within: is(2e-6), Takes: casefile.Value{Known: true, Lo: 50 * mm, Hi: 75 * mm}}
+	b.c.Gauges = []*casefile.Gauge{{ID: "caliper", Kind: "inside", Within: is(50e-6)}, small, large, {ID: "bg", Kind: "inside", Within: is(5e-6)}}
 	if g := b.find(t).BestGauge(true); g == nil || g.ID != "bg" {
 		t.Errorf("best gauge for a 25 mm bore is %+v, want bg", g)
 	}
 	if g := b.find(t).BestGauge(false); g != nil {
 		t.Errorf("no outside gauge is listed, got %+v", g)
+	}
+}
+
+// A three-point reading, a ring, a vee block or blue shows the lobes, and then
+// nothing is allowed for them; unsaid, the allowance is noted.
+func TestThreePointsSeeLobes(t *testing.T) {
+	b := newBench()
+	r := at20(gauge(0.004, 0), 5, 0, 25.00)
+	b.on(casefile.Hub).Readings = []casefile.Reading{r}
+	c := b.find(t)
+	check(t, "two points: largest may be", c.Hub.Largest.Range.Hi, 25.004+lobesOtherwise/mm, 1e-9)
+	b.on(casefile.Hub).LobesHow = "reamed"
+	check(t, "reamed", b.find(t).Hub.Unseen.Best, lobesBy["reamed"]/mm, 1e-12)
+	r.Round = true
+	b.on(casefile.Hub).Readings = []casefile.Reading{r}
+	c = b.find(t)
+	check(t, "three points: largest may be", c.Hub.Largest.Range.Hi, 25.004, 1e-9)
+	if len(c.Notes) != 1 { // of the angles between which an oval may hide
+		t.Errorf("notes %v", c.Notes)
 	}
 }
