@@ -35,15 +35,14 @@ type Surface struct {
 
 // Reading is one place on a surface, read once or several times.
 type Reading struct {
-	At            Value // along the surface from the near end, m
-	Toward        Value // the clock angle of the gauge, rad
-	Sizes         []Value
-	Gauge         *Gauge // nil only when a fault was told
-	Round         bool   // taken so that odd lobes show
-	PartAt        Value  // temperatures
-	GaugeAt       Value
-	Place         fault.Place
-	StatedInBlock bool // bare numbers in a block that states its unit
+	At      Value // along the surface from the near end, m
+	Toward  Value // the clock angle of the gauge, rad
+	Sizes   []Value
+	Gauge   *Gauge // nil only when a fault was told
+	Round   bool   // taken so that odd lobes show
+	PartAt  Value  // temperatures
+	GaugeAt Value
+	Place   fault.Place
 }
 
 // Shake is the lift of one part in the other by an indicator.

@@ -104,7 +104,7 @@ func (r *reader) row(n yamldoc.Node, s Side, b block) Reading {
 		n.Fault("the row is too short", "write [station, clock angle in degrees, size, and its repeats if any]")
 		return Reading{Place: n.At()}
 	}
-	out := Reading{Place: n.At(), StatedInBlock: true}
+	out := Reading{Place: n.At()}
 	out.At, out.Toward = r.along(items[0], b), r.angle(items[1], b)
 	for _, i := range items[2:] {
 		out.Sizes = append(out.Sizes, r.size(i, s, b))
@@ -114,7 +114,7 @@ func (r *reader) row(n yamldoc.Node, s Side, b block) Reading {
 }
 
 func (r *reader) reading(n yamldoc.Node, s Side, b block) Reading {
-	out := Reading{Place: n.At(), StatedInBlock: b.bare}
+	out := Reading{Place: n.At()}
 	out.At, out.Toward = r.along(n.Get("at"), b), r.angle(n.Get("toward"), b)
 	for _, i := range n.Need("size", "give the size that was read").Items() {
 		out.Sizes = append(out.Sizes, r.size(i, s, b))
