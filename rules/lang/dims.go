@@ -33,7 +33,7 @@ var kinds = []struct {
 	{quantity.ExpansionDim, "expansion", "1/K", "0/K"},
 	{quantity.MoneyDim, "money", "EUR", ""},
 	{quantity.RateDim, "money by time", "EUR/h", ""},
-	{quantity.Dim{Money: 1, Mass: -1}, "price by mass", "EUR/kg", ""},
+	{quantity.PriceByMassDim, "price by mass", "EUR/kg", ""},
 	{quantity.HardnessHRC, "hardness", "HRC", ""},
 	{quantity.HardnessHB, "hardness", "HB", ""},
 	{quantity.HardnessHV, "hardness", "HV", ""},

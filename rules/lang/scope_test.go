@@ -77,7 +77,7 @@ func bench() shop {
 	add(Type{Kind: Word, Words: speedWords}, `it.speed`)
 	add(Type{Kind: Word, Words: &Words{Name: "speed", List: []string{"slow", "fast"}}}, `duty.speed_band`)
 	s.funcs["pair"] = &Func{
-		Kernel: kernel.Kernel{Name: "pair", Value: func(x []float64) float64 {
+		Kernel: kernel.Kernel{Name: "pair", Args: []kernel.Arg{{Range: interval.Of(0, 9)}, {Range: interval.Of(0, 9)}}, Value: func(x []float64) float64 {
 			if x[0] == x[1] {
 				return 2
 			}
@@ -87,7 +87,7 @@ func bench() shop {
 		Result: Type{Kind: Word, Words: pairWords},
 	}
 	s.funcs["wets"] = &Func{
-		Kernel: kernel.Kernel{Name: "wets", Value: func(x []float64) float64 { return 1 }},
+		Kernel: kernel.Kernel{Name: "wets", Args: []kernel.Arg{{Range: interval.Of(0, 9)}, {Range: interval.Of(0, 9)}}, Value: func(x []float64) float64 { return 1 }},
 		Args:   []FuncArg{{Type: Type{Kind: Row, Table: "fillers"}, Column: "family"}, {Type: Type{Kind: Row, Table: "materials"}, Column: "family"}},
 		Result: fact,
 	}
@@ -98,7 +98,7 @@ func bench() shop {
 		Result: Type{Dim: quantity.SpeedDim},
 	}
 	s.funcs["shock_factor"] = &Func{
-		Kernel: kernel.Kernel{Name: "shock_factor", Args: []kernel.Arg{{Name: "shock"}}, Value: func(x []float64) float64 { return 1 + x[0] }},
+		Kernel: kernel.Kernel{Name: "shock_factor", Args: []kernel.Arg{{Name: "shock", Range: interval.Of(0, 2)}}, Value: func(x []float64) float64 { return 1 + x[0] }},
 		Args:   []FuncArg{{Type: Type{Kind: Word, Words: shockWords}}},
 		Result: number,
 	}
