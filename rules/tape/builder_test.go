@@ -315,6 +315,23 @@ func TestDefined(t *testing.T) {
 	}
 }
 
+// A kernel that bounds itself may still refuse parts that cannot be.
+func TestDefinedAsksTheKernel(t *testing.T) {
+	k := ringHoop
+	k.Enclose = func([]interval.I) interval.I { return interval.Of(1, 1000) }
+	b := NewBuilder()
+	outer, inner := b.Slot("outer"), b.Slot("inner")
+	root := b.Call(k, outer, inner)
+	p := b.Build()
+	box := ranges(p)
+	for r, want := range map[interval.I]bool{{Lo: 3, Hi: 4}: true, {Lo: 1.5, Hi: 4}: false, {Lo: 5, Hi: 9}: false} {
+		box[outer], box[inner] = r, interval.Of(1, 2)
+		if p.Enclose(box); p.Defined(box, root) != want {
+			t.Errorf("outer %v around inner 1 to 2: defined is %v", r, !want)
+		}
+	}
+}
+
 func TestMisuseIsRefused(t *testing.T) {
 	b := NewBuilder()
 	x := b.Slot("x")

@@ -1,6 +1,7 @@
 package tape
 
 import (
+	"math"
 	"testing"
 
 	"wornfit/calc/interval"
@@ -131,6 +132,15 @@ func TestContractByHand(t *testing.T) {
 		{"(y >= 1 ? x : -1) >= 0", func(b *Builder, x, y Node) Node {
 			return b.Apply(lang.Cond, b.Apply(lang.GreaterEq, y, b.Const(1)), x, b.Const(-1))
 		}, of(-5, 5), of(-3, 3), of(0, 5), of(1, 3)},
+		{"not (sqrt(x) >= 1 and y >= 0): x may be negative", func(b *Builder, x, y Node) Node {
+			return b.Apply(lang.Not, b.Apply(lang.And, b.Apply(lang.GreaterEq, b.Apply(lang.Sqrt, x), b.Const(1)), b.Apply(lang.GreaterEq, y, b.Const(0))))
+		}, of(-5, 5), of(-3, 3), of(-5, 5), of(-3, 3)},
+		{"y >= 1 ? x >= 2 : x >= 9", func(b *Builder, x, y Node) Node {
+			return b.Apply(lang.Cond, b.Apply(lang.GreaterEq, y, b.Const(1)), b.Apply(lang.GreaterEq, x, b.Const(2)), b.Apply(lang.GreaterEq, x, b.Const(9)))
+		}, of(-5, 5), of(-3, 3), of(2, 5), of(1, 3)},
+		{"x != 0: a number has no next", func(b *Builder, x, y Node) Node {
+			return b.Apply(lang.NotEqual, x, b.Const(0))
+		}, of(0, 5), of(0, 1), of(0, 5), of(0, 1)},
 		{"x == y", func(b *Builder, x, y Node) Node { return b.Apply(lang.Equal, x, y) }, of(0, 5), of(3, 9), of(3, 5), of(3, 5)},
 		{"heat(x) - y >= 0, in the kernel's range", func(b *Builder, x, y Node) Node {
 			return b.Apply(lang.Sub, b.Call(heat, x), y)
@@ -164,6 +174,37 @@ func close(got, want interval.I) bool {
 	return got.Covers(want) && want.Lo-got.Lo < 1e-9 && got.Hi-want.Hi < 1e-9
 }
 
+// A run rounds, so it keeps points that exact arithmetic would not: -1 + 1e20 is
+// 1e20. They are not lost.
+func TestContractForgivesRounding(t *testing.T) {
+	b := NewBuilder()
+	x, y := b.Slot("x"), b.Slot("y")
+	for name, c := range map[string]struct {
+		keep Node
+		x, y float64
+	}{
+		"sum":        {b.Apply(lang.GreaterEq, b.Apply(lang.Add, x, y), b.Const(1e20)), -1, 1e20},
+		"difference": {b.Apply(lang.GreaterEq, b.Apply(lang.Sub, y, x), b.Const(1e20)), 1, 1e20},
+		"product":    {b.Apply(lang.GreaterEq, b.Apply(lang.Mul, x, y), b.Const(0)), -1e-200, 1e-200},
+		"quotient":   {b.Apply(lang.GreaterEq, b.Apply(lang.Div, x, y), b.Const(0)), -1e-200, 1e200},
+		"square":     {b.Apply(lang.LessEq, b.Apply(lang.Mul, x, x), b.Const(0)), 1e-200, 0},
+		"root":       {b.Apply(lang.GreaterEq, b.Apply(lang.Sqrt, x), b.Const(math.Sqrt2)), 2, 0},
+	} {
+		p := b.Build()
+		reg, box := make([]float64, p.Len()), ranges(p)
+		p.Start(reg)
+		reg[x], reg[y] = c.x, c.y
+		if p.Run(reg); !p.Keeps(reg, c.keep) {
+			t.Errorf("%s: a run does not keep the point; the test is wrong", name)
+		}
+		p.StartI(box)
+		box[x], box[y] = interval.Of(-5, 5), interval.Point(c.y)
+		if p.Contract(box, []Node{c.keep}) || !box[x].Has(c.x) {
+			t.Errorf("%s: left %v, want %v in it", name, box[x], c.x)
+		}
+	}
+}
+
 // A bush story: which metals are left when iron is out and the bush needs a wall.
 func TestContractNarrowsWords(t *testing.T) {
 	b := NewBuilder()
@@ -175,6 +216,7 @@ func TestContractNarrowsWords(t *testing.T) {
 	least := b.Apply(lang.Cond, steel, b.Const(0.001), b.Const(0.002))
 	thick := b.Apply(lang.GreaterEq, wall, least)
 	bronzeOnly := b.Apply(lang.Or, b.Apply(lang.Not, pressed), b.Apply(lang.Equal, metal, b.Const(2)))
+	afterIron := b.Apply(lang.Greater, metal, b.Const(0.5))
 	p := b.Build()
 	start := func() []interval.I {
 		box := ranges(p)
@@ -192,6 +234,10 @@ func TestContractNarrowsWords(t *testing.T) {
 	}
 	if p.Contract(box, []Node{bronzeOnly}) || box[pressed] != no {
 		t.Errorf("steel leaves pressed at %v, want no", box[pressed])
+	}
+	box = start()
+	if p.Contract(box, []Node{afterIron}) || box[metal] != interval.Of(1, 2) {
+		t.Errorf("a code over 0.5 leaves %v, want whole codes", box[metal])
 	}
 	box = start()
 	box[pressed] = yes

@@ -32,7 +32,8 @@ func (p *Program) Defined(reg []interval.I, root Node) bool {
 	return true
 }
 
-// sure checks one step and asks for the arguments it needs.
+// sure checks one step and asks for the arguments it needs. What may divide by 0
+// has a range without end and is refused for that.
 func (p *Program) sure(reg []interval.I, w *work, s *step) bool {
 	ask := func(n Node) bool {
 		w.need[n] = true
@@ -44,13 +45,10 @@ func (p *Program) sure(reg []interval.I, w *work, s *step) bool {
 		return p.sureCall(reg, w, s)
 	case lang.Cond:
 		return ask(s.a) && (!mayYes(a) || ask(s.b)) && (!mayNo(a) || ask(s.c))
-	case lang.Div:
-		return !b.Has(0) && ask(s.a) && ask(s.b)
 	case lang.Sqrt:
 		return a.Lo >= 0 && ask(s.a)
 	case lang.Pow:
-		whole := b.Lo == math.Trunc(b.Lo)
-		return (whole || a.Lo >= 0) && (b.Lo >= 0 || !a.Has(0)) && ask(s.a)
+		return (a.Lo >= 0 || b.Lo == math.Trunc(b.Lo)) && ask(s.a)
 	}
 	return ask(s.a) && (traits[s.op].args == 1 || ask(s.b))
 }

@@ -137,7 +137,7 @@ func (w *work) branch(s *step) bool {
 	case then:
 		return w.pull(s.a, yes) && w.pull(s.b, z)
 	}
-	return other && w.pull(s.a, no) && w.pull(s.c, z)
+	return w.pull(s.a, no) && w.pull(s.c, z)
 }
 
 // loose widens a range by more than the rounding of the op that made it, so that

@@ -57,7 +57,7 @@ func (p *Program) slope(reg, adjoint []interval.I, s *step, d interval.I) {
 		kink(adjoint, s.b, s.c, d, !mayNo(reg[s.a]), !mayYes(reg[s.a]))
 		jump(reg, adjoint, s.a)
 	case lang.Call:
-		p.callSlopes(reg, adjoint, s, d)
+		p.callSlopes(adjoint, s, d)
 	default: // a comparison, and, or, not
 		if reg[s.dst].Lo != reg[s.dst].Hi {
 			jump(reg, adjoint, s.a)
@@ -109,15 +109,14 @@ func signs(a interval.I) interval.I {
 	return interval.I{Lo: -1, Hi: 1}
 }
 
-func (p *Program) callSlopes(reg, adjoint []interval.I, s *step, d interval.I) {
+func (p *Program) callSlopes(adjoint []interval.I, s *step, d interval.I) {
 	c := &p.calls[s.a]
 	for i, n := range c.args {
 		r := interval.Whole()
-		switch a := &c.kernel.Args[i]; {
-		case !a.Range.Covers(reg[n]):
-		case a.Trend > 0:
+		switch trend := c.kernel.Args[i].Trend; {
+		case trend > 0:
 			r = interval.AtLeast(0)
-		case a.Trend < 0:
+		case trend < 0:
 			r = interval.AtMost(0)
 		}
 		adjoint[n] = adjoint[n].Add(d.Mul(r))

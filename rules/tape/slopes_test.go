@@ -22,7 +22,7 @@ func TestGradientIsTheSlope(t *testing.T) {
 			d.box(p, box)
 			d.point(p, box, reg)
 			p.Run(reg)
-			if math.IsNaN(reg[root]) || math.Abs(reg[root]) > 1e3 {
+			if math.IsNaN(reg[root]) || math.Abs(reg[root]) > 1e3 || steep(p, reg, root) {
 				continue
 			}
 			p.Gradient(reg, adjoint, root)
@@ -34,7 +34,7 @@ func TestGradientIsTheSlope(t *testing.T) {
 				if !ok {
 					continue
 				}
-				if math.Abs(adjoint[s]-want) > 1e-6*(1+math.Abs(want)) {
+				if !(math.Abs(adjoint[s]-want) <= 1e-6*(1+math.Abs(want))) {
 					t.Fatalf("slope of %s over %s is %v, by differences %v", p.Formula(root, nil), p.SlotName(s), adjoint[s], want)
 				}
 				checked++
@@ -54,6 +54,17 @@ func TestGradientIsTheSlope(t *testing.T) {
 			t.Errorf("op %d stood in only %d checked slopes", op, ops[op])
 		}
 	}
+}
+
+// steep: a root, or a power below 1, of 0 stands in it. Its slope has no end, even
+// where what lies under it does not move.
+func steep(p *Program, reg []float64, root Node) bool {
+	for n, need := range p.needed([]Node{root}) {
+		if nd := p.nodes[n]; need && reg[n] == 0 && (nd.op == lang.Sqrt || nd.op == lang.Pow && reg[nd.args[1]] < 1) {
+			return true
+		}
+	}
+	return false
 }
 
 // difference is a central one over three steps, refined; ok is false where it is
