@@ -89,6 +89,9 @@ func (t Typed) String() string {
 		return ""
 	}
 	first := t.parts[0].String()
+	if len(t.parts) > 1 && t.parts[0].unit.Name == t.parts[1].unit.Name && (t.Form == Range || !t.Unit.small()) {
+		first = t.parts[0].figure.String() // the unit once, at the end
+	}
 	switch t.Form {
 	case Range:
 		return first + " to " + t.parts[1].String()

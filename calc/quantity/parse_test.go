@@ -148,6 +148,8 @@ var refused = []struct {
 	{"25 +0.02 mm", LengthDim, "one deviation", "+0.02/-0 mm"},
 	{"25 -0.02 mm", LengthDim, "low limit above", "+0/-0.02"},
 	{"1.2500 ±3 tenths", LengthDim, "deviation alone", "1.2500 in ±3 tenths"},
+	{"25.0000000000001 mm", LengthDim, "15 digits", "at most 12"},
+	{"1-3/16384 in", LengthDim, "more than 4 digits", "decimal"},
 	{"25 mm.", LengthDim, "not known", "mm or in"},
 	{"25 inchs", LengthDim, "not known", "write inch"},
 	{"25 mm foo", LengthDim, "not known", `without "foo"`},

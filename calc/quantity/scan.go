@@ -7,7 +7,13 @@ import (
 	"unicode/utf8"
 )
 
-const longest = 64 // runes; no size a person types is longer
+// No size a person types is longer. The last two also keep every text, written
+// again by Typed.String, within the first.
+const (
+	longest        = 64 // runes of a text
+	mostDigits     = 12 // of a decimal: a nanometre in a kilometre
+	fractionDigits = 4  // of each number of a fraction
+)
 
 // sameMark maps what keyboards, word processors and drawings write to the one
 // mark the parser reads.
@@ -176,6 +182,8 @@ func (p *scanner) decimal(run string) (figure, *Refusal) {
 		return figure{}, p.noNumber()
 	case strings.Contains(run, "_"):
 		return figure{}, refuse(p.text, "write "+strings.ReplaceAll(run, "_", ""), "%q has an underscore in the number", p.text)
+	case len(run)-points-commas > mostDigits:
+		return figure{}, refuse(p.text, "write the digits a gauge can show, at most 12", "%q has a number of %d digits", p.text, len(run)-points-commas)
 	case points+commas > 1:
 		return figure{}, refuse(p.text, "write one decimal point and no mark between thousands, such as 1234.5, and a range as 0.8 to 1.5 mm",
 			"%q has more than one point or comma in a number", p.text)
@@ -242,6 +250,8 @@ func (p *scanner) fraction(whole figure) (figure, *Refusal) {
 	}
 	denom := rat(below)
 	switch {
+	case len(below) > fractionDigits || tooLong(numer) || tooLong(whole.value):
+		return whole, refuse(p.text, "write a fraction such as 1-3/16 in, or a decimal", "%q has a fraction of more than %d digits", p.text, fractionDigits)
 	case denom.Sign() == 0:
 		return whole, refuse(p.text, "write what it is divided by, such as 1/16 in", "%q divides by nought", p.text)
 	case below[0] == '0':
@@ -257,6 +267,8 @@ func (p *scanner) fraction(whole figure) (figure, *Refusal) {
 	}
 	return figure{value: v, places: -1}, nil
 }
+
+func tooLong(r *big.Rat) bool { return len(r.Num().String()) > fractionDigits }
 
 func (p *scanner) noNumber() *Refusal {
 	low := strings.ToLower(p.rest())

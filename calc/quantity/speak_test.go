@@ -164,12 +164,16 @@ func TestSaid(t *testing.T) {
 }
 
 // What is said is never a power of ten and reads back to three digits, for
-// every kind over twenty decades.
+// every kind over twelve decades about its usual unit.
 func TestSaidReadsBack(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	for kind, dim := range Kinds {
+		unit := 1.0
+		if one, err := ParseKind("1 "+examples[kind][0], kind); err == nil {
+			unit = one.Unit.Factor()
+		}
 		for range 500 {
-			v := math.Pow(10, r.Float64()*20-10) * (1 + r.Float64())
+			v := unit * math.Pow(10, r.Float64()*12-6)
 			if dim == TemperatureDim {
 				v = r.Float64() * 1500
 			}

@@ -77,6 +77,9 @@ func (u Unit) exactSI(v *big.Rat) *big.Rat {
 
 func (u Unit) fractions() bool { return u.row != nil && u.row.fraction }
 
+// small units are used for deviations, so a size must repeat its unit.
+func (u Unit) small() bool { return u.row != nil && u.row.small }
+
 func (u Unit) kind() string {
 	if u.row != nil && u.row.kind != "" {
 		return u.row.kind
