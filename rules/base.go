@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"strings"
+
 	"wornfit/calc/basis"
 	"wornfit/rules/fault"
 	"wornfit/rules/link"
@@ -80,20 +82,29 @@ func (b *Base) Purpose(id string) *link.Part {
 // Cite says in print what a `from` stands for: its sources spelt out, the place
 // in them kept, and honestly how well it is known.
 func (b *Base) Cite(from string, grade basis.Grade) string {
-	key, place := splitFrom(from)
-	s, ok := b.Sources[key]
-	if !ok {
+	if from == noSource {
 		return from
 	}
-	text := s.What
-	if s.Prints != "" {
-		text = s.Prints
+	keys, place := splitFrom(from)
+	var texts []string
+	for _, key := range keys {
+		s, ok := b.Sources[key]
+		switch {
+		case !ok:
+			return from
+		case s.Prints != "":
+			texts = append(texts, s.Prints)
+		default:
+			texts = append(texts, s.What)
+		}
+		grade = basis.Worse(grade, s.Grade())
 	}
+	text := strings.Join(texts, " and ")
 	if place != "" {
 		text += ", " + place
 	}
-	if grade == basis.Memory || s.How == "memory" {
-		text = "from memory of " + text
+	if grade == basis.Memory {
+		text = byMemory + text
 	}
 	return text
 }

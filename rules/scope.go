@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -119,48 +118,10 @@ func (s *scope) own(n string) (lang.Type, bool) {
 	if def, ok := s.d.defines[n]; ok {
 		return s.typeOf(def)
 	}
+	if s.d.bad[n] {
+		s.l.shaky = true
+	}
 	return lang.Type{}, false
-}
-
-// typeOf finds a define's type the first time it is asked for.
-func (s *scope) typeOf(def *define) (lang.Type, bool) {
-	if def.state == 1 {
-		def.node.Fault(def.id+" is worked out from itself", "break the circle")
-		return lang.Type{}, true
-	}
-	if def.state == 2 {
-		if def.row != "" {
-			return s.rowType(def)
-		}
-		if def.expr == nil {
-			return lang.Type{}, true
-		}
-		return def.expr.Type, true
-	}
-	def.state = 1
-	defer func() { def.state = 2 }()
-	if def.row != "" {
-		return s.rowType(def)
-	}
-	if def.src == nil {
-		return lang.Type{}, true
-	}
-	expr, faults := def.src.Infer(&scope{l: s.l, d: s.d})
-	s.l.faults = append(s.l.faults, faults...)
-	def.expr = expr
-	if expr == nil {
-		return lang.Type{}, true
-	}
-	return expr.Type, true
-}
-
-func (s *scope) rowType(def *define) (lang.Type, bool) {
-	t, ok := s.Name(def.row)
-	if !ok || t.Kind != lang.Row {
-		def.node.Get("row").Fault(fmt.Sprintf("%s is no row of a table", def.row), "name a pick, or a row of the vocabulary such as hub.material")
-		return lang.Type{}, true
-	}
-	return t, true
 }
 
 func (s *scope) acrossSeam(n string) (lang.Type, bool) {
@@ -196,6 +157,7 @@ func (s *scope) ofJoint(n string) (lang.Type, bool) {
 
 func (s *scope) known(n string) (lang.Type, bool) {
 	if e, ok := s.l.base.Vocabulary.byName[n]; ok {
+		s.l.shaky = s.l.shaky || e.bad
 		return e.Type, true
 	}
 	if w, ok := s.l.words[n]; ok {
@@ -220,14 +182,9 @@ func (s *scope) column(n string) (lang.Type, bool) {
 func (s *scope) columnType(table, col string) (lang.Type, bool) {
 	for _, c := range s.l.base.Vocabulary.Tables[table] {
 		if c.Name == col && c.Type.Kind != textKind {
+			s.l.shaky = s.l.shaky || c.bad
 			return c.Type, true
 		}
 	}
 	return lang.Type{}, false
-}
-
-// tableOf is the table whose columns a list's rows have: shop.machines are
-// machines, hub.datums are datums.
-func tableOf(from string) string {
-	return from[strings.LastIndexByte(from, '.')+1:]
 }

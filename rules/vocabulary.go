@@ -23,6 +23,7 @@ type Entry struct {
 	Ask, With  string
 	Example    string
 	At         fault.Place
+	bad        bool // its type could not be read
 }
 
 // Usual is what an unknown stands for when it is not the whole range.

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"strings"
 
 	"wornfit/calc/interval"
 	"wornfit/calc/quantity"
@@ -15,53 +16,128 @@ func (l *loader) vocabulary() {
 	v := &Vocabulary{byName: map[string]*Entry{}, Tables: map[string][]*Entry{}}
 	l.base.Vocabulary = v
 	ids, docs := l.in("vocabulary")
+	var tables []*yamldoc.Doc
 	for i, d := range docs {
 		switch {
 		case !d.Root.Present():
 		case ids[i] == "tables":
-			for _, t := range d.Root.Entries() {
-				for _, c := range t.Value.Items() {
-					if e := l.column(t.Name, c); e != nil {
-						v.Tables[t.Name] = append(v.Tables[t.Name], e)
-					}
-				}
-			}
+			tables = append(tables, d)
 		case ids[i] == "near":
-			for _, k := range d.Root.Get("kinds").Items() {
-				l.base.Kinds = append(l.base.Kinds, k.Text())
-			}
+			l.near(d)
 		default:
 			for _, n := range d.Root.Items() {
 				l.entry(v, n)
 			}
 		}
 	}
+	for _, d := range tables { // last: a column may take the words of a name
+		l.tableColumns(v, d)
+	}
+	l.rowsKnown()
 	l.optionWords()
 }
 
+func (l *loader) near(d *yamldoc.Doc) {
+	if d.Root.Keys("kinds") {
+		for _, k := range d.Root.Need("kinds", "list the kinds of neighbour").Items() {
+			l.base.Kinds = append(l.base.Kinds, word(k))
+		}
+	}
+}
+
+func (l *loader) tableColumns(v *Vocabulary, d *yamldoc.Doc) {
+	for _, t := range d.Root.Entries() {
+		v.Tables[t.Name] = append([]*Entry{}, v.Tables[t.Name]...)
+		for _, c := range t.Value.Items() {
+			e := l.column(t.Name, c)
+			if e == nil {
+				continue
+			}
+			for _, had := range v.Tables[t.Name] {
+				if had.Name == e.Name {
+					c.Get("name").Fault("the column "+e.Name+" of "+t.Name+" stands at "+had.At.String()+" already", "keep one of the two")
+				}
+			}
+			v.Tables[t.Name] = append(v.Tables[t.Name], e)
+		}
+	}
+}
+
+// rowsKnown tells a name whose table there is not, and a kind of neighbour that
+// no case can state.
+func (l *loader) rowsKnown() {
+	v := l.base.Vocabulary
+	for _, name := range v.order {
+		e := v.byName[name]
+		if _, ok := v.Tables[e.Type.Table]; e.Type.Kind == lang.Row && !ok {
+			l.faults.Add(e.At, name, "there is no table "+e.Type.Table, fault.DidYouMean(e.Type.Table, sorted(l.tableNames())))
+			e.bad = true
+		}
+	}
+	for _, k := range l.base.Kinds {
+		for _, side := range []string{"hub", "shaft"} {
+			name := side + ".near_" + strings.ReplaceAll(k, "-", "_")
+			if _, ok := v.byName[name]; !ok {
+				l.faults.Add(fault.Place{File: "vocabulary/near.yaml"}, "kinds", "no case can say that a "+k+" is near: there is no name "+name, "add it to the vocabulary")
+			}
+		}
+	}
+}
+
+var entryKeys = []string{"name", "says", "role", "quantity", "range", "words", "table", "unknown", "changeable", "ask", "with", "example"}
+
 func (l *loader) entry(v *Vocabulary, n yamldoc.Node) {
-	if !n.Keys("name", "says", "role", "quantity", "range", "words", "table", "unknown", "changeable", "ask", "with", "example") {
+	if !n.Keys(entryKeys...) {
 		return
 	}
 	e := &Entry{Name: n.Need("name", "every entry has a dotted name").Text(), Says: n.Need("says", "say what it means in a line").Text(),
 		Role: n.Need("role", "write given, reading, shop or wish").Word("given", "reading", "shop", "wish"),
 		Ask:  n.Get("ask").Text(), With: n.Get("with").Text(), Example: n.Get("example").Text(), At: n.At()}
-	if why := lang.BadName(e.Name); why != "" {
-		n.Get("name").Fault(why, "use small letters, digits and _")
+	if e.Name == "" {
+		return
+	}
+	first, _, dotted := strings.Cut(e.Name, ".")
+	switch why := lang.BadName(e.Name); {
+	case why != "":
+		n.Get("name").Fault(why, "")
+	case !dotted || first == "it" || first == "joint" || first == "option" || first == "total" || first == "joined":
+		n.Get("name").Fault("the name "+e.Name+" does not say whose it is", "write it with a dot, such as hub."+e.Name[strings.LastIndexByte(e.Name, '.')+1:])
 	}
 	if had, again := v.byName[e.Name]; again {
-		n.Get("name").Fault(e.Name+" stands in "+had.At.String()+" already", "keep one of the two")
+		n.Get("name").Fault(e.Name+" stands at "+had.At.String()+" already", "keep one of the two")
 		return
 	}
 	l.typed(e, n)
 	if c := n.Get("changeable").Text(); c != "no" {
 		e.Changeable = c
 	}
-	if u := n.Get("unknown"); u.IsMap() {
+	switch u := n.Need("unknown", "write whole range, or {value: ..., from: ..., seen: ...}"); {
+	case u.IsMap():
 		l.usual(e, u)
+	default:
+		u.Word("whole range", "every word", "every row")
 	}
+	l.example(e, n.Get("example"))
 	v.byName[e.Name] = e
 	v.order = append(v.order, e.Name)
+	l.firstWords[first] = true
+}
+
+// example tells an example that a case could not say.
+func (l *loader) example(e *Entry, n yamldoc.Node) {
+	if !n.Present() || e.bad {
+		return
+	}
+	switch e.Type.Kind {
+	case lang.YesNo:
+		n.YesNo()
+	case lang.Word:
+		n.Word(e.Type.Words.List...)
+	case lang.NumberKind:
+		if r, _, ok := amount(n, e.Kind); ok && !e.Range.Covers(r) {
+			n.Fault("the example "+n.Text()+" is outside the range "+e.Name+" may have", "correct one of the two")
+		}
+	}
 }
 
 // typed reads what kind of value an entry or column is.
@@ -81,12 +157,17 @@ func (l *loader) typed(e *Entry, n yamldoc.Node) {
 		dim, ok := quantity.Kinds[kind]
 		if !ok && kind != "" {
 			n.Get("quantity").Fault("there is no kind of quantity "+kind, fault.DidYouMean(kind, kindWords()))
+		}
+		if !ok {
+			e.bad = true
 			return
 		}
 		e.Kind = kind
 		e.Type = lang.Type{Kind: lang.NumberKind, Dim: dim}
-		if r, _, ok := amount(n.Need("range", "write the sane range, such as 3 mm to 2 m"), kind, &dim); ok {
+		if r, _, ok := amount(n.Need("range", "write the sane range, such as 3 mm to 2 m"), kind); ok {
 			e.Range = r
+		} else {
+			e.bad = true
 		}
 	}
 }
@@ -114,8 +195,8 @@ func (l *loader) list(e *Entry, n yamldoc.Node) *lang.Words {
 	w := &lang.Words{Name: e.Name}
 	e.WordSays = map[string]string{}
 	for _, x := range n.Entries() {
-		if yamlWord(x.Name) {
-			l.faults.Add(x.KeyAt, n.Key, x.Name+" is no text to YAML", "choose another word")
+		if says, remedy := badWord(x.Name); says != "" {
+			l.faults.Add(x.KeyAt, x.Value.Key, says, remedy)
 		}
 		w.List = append(w.List, x.Name)
 		e.WordSays[x.Name] = x.Value.Text()
@@ -129,7 +210,8 @@ func (l *loader) usual(e *Entry, n yamldoc.Node) {
 	if !n.Keys("value", "from", "seen") {
 		return
 	}
-	u := &Usual{From: l.from(n), Grade: l.seen(n)}
+	u := &Usual{}
+	u.From, u.Grade = l.sourced(n)
 	v := n.Need("value", "write what it usually is")
 	switch e.Type.Kind {
 	case lang.YesNo:
@@ -144,7 +226,7 @@ func (l *loader) usual(e *Entry, n yamldoc.Node) {
 		}
 		u.Range = interval.Point(c)
 	default:
-		r, _, ok := amount(v, e.Kind, &e.Type.Dim)
+		r, _, ok := amount(v, e.Kind)
 		if !ok {
 			return
 		}
@@ -158,7 +240,7 @@ func (l *loader) column(table string, n yamldoc.Node) *Entry {
 		return nil
 	}
 	e := &Entry{Name: n.Need("name", "every column has a name").Text(), Says: n.Need("says", "say what it means").Text(), Role: "column", At: n.At()}
-	if why := lang.BadName(e.Name); why != "" {
+	if why := lang.BadName("it." + e.Name); why != "" { // a column stands after a dot
 		n.Get("name").Fault(why, "use small letters, digits and _")
 	}
 	l.typed(e, n)
@@ -166,15 +248,6 @@ func (l *loader) column(table string, n yamldoc.Node) *Entry {
 		e.Type.Words.Name = table + "." + e.Name
 	}
 	return e
-}
-
-// yamlWord reports whether YAML or expr may read a word as something else.
-func yamlWord(w string) bool {
-	switch w {
-	case "yes", "no", "on", "off", "true", "false", "null", "~", "y", "n":
-		return true
-	}
-	return w == "" || w[0] >= '0' && w[0] <= '9'
 }
 
 // optionWords are the words that tell which parts an option is made of.

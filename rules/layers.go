@@ -1,0 +1,146 @@
+package rules
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"io"
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+
+	"wornfit/rules/fault"
+	"wornfit/rules/yamldoc"
+)
+
+// files are the files of all layers. A path is in more than one layer only
+// where the later adds to what the earlier lists.
+type files struct {
+	paths []string                  // in the order of the layers, then of the names
+	by    map[string][]*yamldoc.Doc // by path in its layer, earliest first
+	docs  []*yamldoc.Doc
+	over  []*yamldoc.Doc // overrides.yaml of each layer
+	later map[*yamldoc.Doc]bool
+}
+
+// needed are the files every rule base has at its top; added are those to which
+// a later layer may add.
+var (
+	needed = []string{"criteria.yaml", "options.yaml", "seam.yaml", "sources.yaml", "steps.yaml"}
+	added  = []string{"options.yaml", "sources.yaml", "steps.yaml", "vocabulary/tables.yaml"}
+)
+
+func (l *loader) read(layers []Layer) {
+	l.files = files{by: map[string][]*yamldoc.Doc{}, later: map[*yamldoc.Doc]bool{}}
+	sum := sha256.New()
+	for i, layer := range layers {
+		l.base.Layers = append(l.base.Layers, layer.Name)
+		err := fs.WalkDir(layer.Files, ".", func(p string, e fs.DirEntry, err error) error {
+			switch {
+			case err != nil:
+				return err
+			case e.IsDir() && skipped(p):
+				return fs.SkipDir
+			case e.IsDir():
+				return nil
+			}
+			return l.file(layer, i > 0, p, sum)
+		})
+		if err != nil {
+			l.faults.Add(fault.Place{File: layer.Name}, "", "cannot be read: "+err.Error(), "check the folder's name")
+		}
+	}
+	for _, p := range needed {
+		if len(l.files.by[p]) == 0 {
+			l.faults.Add(fault.Place{File: p}, "", "the file is missing", "every rule base needs it")
+		}
+	}
+	l.base.Hash = hex.EncodeToString(sum.Sum(nil))[:12]
+}
+
+// skipped are the folders that are not rules: tests, and hidden ones.
+func skipped(p string) bool {
+	name := path.Base(p)
+	return name == "tests" || name == "testdata" || len(name) > 1 && name[0] == '.'
+}
+
+// file reads one file and adds it to the sum of all.
+func (l *loader) file(layer Layer, later bool, p string, sum io.Writer) error {
+	if path.Ext(p) == ".yml" {
+		l.faults.Add(fault.Place{File: p}, "", "a file ending in .yml is not read", "call it "+strings.TrimSuffix(p, ".yml")+".yaml")
+	}
+	if path.Ext(p) != ".yaml" {
+		return nil
+	}
+	data, err := fs.ReadFile(layer.Files, p)
+	if err != nil {
+		return err
+	}
+	fmt.Fprintf(sum, "%s\x00%d\x00", p, len(data))
+	sum.Write(data)
+	name := p
+	if later {
+		name = path.Join(layer.Name, p)
+	}
+	f := &l.files
+	if had := f.by[p]; len(had) > 0 && !slices.Contains(added, p) {
+		l.faults.Add(fault.Place{File: name}, "", p+" stands in "+had[0].File+" already",
+			"a new file has an id of its own; numbers are changed in overrides.yaml")
+		return nil
+	}
+	d := yamldoc.Read(name, data)
+	f.docs = append(f.docs, d)
+	if p == "overrides.yaml" {
+		f.over = append(f.over, d)
+		return nil
+	}
+	f.later[d] = later
+	f.by[p] = append(f.by[p], d)
+	if len(f.by[p]) == 1 {
+		f.paths = append(f.paths, p)
+	}
+	return nil
+}
+
+// all are the files of one path, earliest layer first.
+func (l *loader) all(p string) []*yamldoc.Doc { return l.files.by[p] }
+
+// in lists the files of a folder by id, in the order of their names.
+func (l *loader) in(folder string) (ids []string, docs []*yamldoc.Doc) {
+	for _, p := range l.files.paths {
+		if path.Dir(p) == folder {
+			for _, d := range l.files.by[p] {
+				ids = append(ids, strings.TrimSuffix(path.Base(p), ".yaml"))
+				docs = append(docs, d)
+			}
+		}
+	}
+	return ids, docs
+}
+
+// foldersKnown tells the files that nothing reads.
+func (l *loader) foldersKnown() {
+	folders := []string{"vocabulary", "pairings"}
+	for _, s := range sides {
+		folders = append(folders, s.folder)
+	}
+	for t := range l.base.Vocabulary.Tables {
+		folders = append(folders, t)
+	}
+	for _, p := range l.files.paths {
+		at := fault.Place{File: l.files.by[p][0].File}
+		dir := path.Dir(p)
+		switch {
+		case dir == "." && !slices.Contains(needed, p):
+			l.faults.Add(at, "", "no file "+p+" is read here", fault.DidYouMean(p, append([]string{"overrides.yaml"}, needed...)))
+		case dir != "." && !slices.Contains(folders, dir):
+			l.faults.Add(at, "", "no folder "+dir+" is read", fault.DidYouMean(dir, sorted(folders))+"; a table has its columns in vocabulary/tables.yaml")
+		}
+	}
+}
+
+func sorted(list []string) []string {
+	slices.Sort(list)
+	return list
+}
