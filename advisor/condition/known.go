@@ -29,6 +29,9 @@ func (c *Condition) Known() map[string]link.Known {
 		s := c.Surface(side)
 		put(out, s.Part.Given)
 		neighbours(out, s)
+		if w := c.Fit.Surfaces[side].Witness; w.Known {
+			out[string(side)+".witness"] = known(w)
+		}
 		for name, f := range s.figures() {
 			if f.Is {
 				out[string(side)+"."+name] = measured(f, s.says())

@@ -122,6 +122,9 @@ func (c *Condition) wearRate() {
 // at least as a disc of even thickness, at most as a rim.
 func (c *Condition) energy() {
 	v := c.Case.Duty["duty.speed"]
+	if p := c.Case.Duty["duty.part_speed"]; p.Known && (!v.Known || p.Hi > v.Hi) {
+		v = p
+	}
 	if !v.Known {
 		return
 	}

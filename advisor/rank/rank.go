@@ -34,7 +34,7 @@ func Score(o *link.Option, criteria []link.Criterion, w Weights, ans *solve.Answ
 	sum := 0.0
 	for _, c := range criteria {
 		v := ans.Reg[o.Criteria[c.ID]]
-		e := Earned{Value: v, Points: 100 * Curve(c.Curve, v)}
+		e := Earned{Value: v, Points: Curve(c.Curve, v)}
 		m.Scores[c.ID] = e
 		m.Points += w[c.ID] * e.Points
 		sum += w[c.ID]

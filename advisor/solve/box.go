@@ -98,7 +98,7 @@ func (q *problem) spans(reg []interval.I) []interval.I {
 	for k, i := range q.free {
 		t := reg[q.dims[i].Target]
 		out[k] = t
-		if l := q.leader(i); l >= 0 {
+		if l := q.lead[i]; l >= 0 {
 			lt := reg[q.dims[l].Target]
 			if _, held := q.m.Held[q.dims[l].ID]; held {
 				lt = interval.Point(q.reg[q.dims[l].Target])
@@ -119,7 +119,7 @@ func (q *problem) impossible(reg []interval.I, budget int) bool {
 		}
 		box := stack[len(stack)-1]
 		stack = stack[:len(stack)-1]
-		if empty, _ := q.narrow(box, 8); empty {
+		if empty, _ := q.narrow(box, 4); empty || q.certify(box) {
 			continue
 		}
 		at, wide := -1, 0.0
@@ -161,7 +161,7 @@ func (q *problem) proved(r *row) bool {
 		}
 		box := stack[len(stack)-1]
 		stack = stack[:len(stack)-1]
-		if q.encloses(r, box) >= 0 {
+		if q.encloses(r, box) >= 0 && r.prog.Defined(box, r.plus) {
 			continue
 		}
 		at, wide := -1, 0.0

@@ -17,16 +17,21 @@ var (
 // slope fills the adjoint of a row at the registers given.
 func (q *problem) slope(r *row, reg []float64) {
 	r.prog.Gradient(reg, q.adj, r.plus)
+	if r.flip {
+		for _, i := range r.at {
+			q.adj[q.slots[i].node] *= -1
+		}
+	}
 }
 
 // corner returns the row's margin at the corner of its uncertain slots that is
 // worst for the classes in `a` and best for the rest.
 func (q *problem) corner(r *row, a against) float64 {
-	if len(r.at) == 0 {
-		return q.margin(r, q.reg)
-	}
 	copy(q.tmp, q.reg)
 	r.prog.Run(q.tmp)
+	if len(r.at) == 0 {
+		return r.value(q.tmp)
+	}
 	q.slope(r, q.tmp)
 	q.lean(r, a)
 	v := q.margin(r, q.tmp)
@@ -51,7 +56,7 @@ func (q *problem) corner(r *row, a against) float64 {
 			}
 		}
 	}
-	return v
+	return q.margin(r, q.tmp)
 }
 
 // lean sets every uncertain slot in tmp to the end the slope points from (or to).

@@ -20,8 +20,15 @@ func (Search) Design(m Model, b Budget) Answer {
 	}
 	box := q.declared()
 	q.centre(box)
+	musts, _ := q.sets()
+	wide := q.spans(box)
 	if empty, by := q.narrow(box, 12); empty {
-		return q.none(facts, by)
+		q.centre(q.declared())
+		ans := q.nearest(musts, wide, facts, b, true)
+		if c := q.rows[by].check; len(ans.Broken) == 0 {
+			ans.Broken, facts[c].Holds = []int{c}, No
+		}
+		return ans
 	}
 	q.centre(box)
 	coords := q.spans(box)
@@ -45,17 +52,27 @@ func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answ
 			kept = musts
 		}
 		if ok {
-			q.aims(kept, coords, a)
-			return q.answer(facts, kept, a)
+			if b.Whole {
+				q.aims(kept, coords, a)
+			}
+			return q.answer(facts, kept, a, b)
 		}
 	}
-	ans := q.answer(facts, musts, onlyMade)
-	ans.Design, ans.Windows = nil, nil
-	ans.Broken = q.inTheWay(musts)
+	return q.nearest(musts, coords, facts, b, q.impossible(box, b.Boxes))
+}
+
+// nearest is the answer when nothing works: what stands in the way at the
+// sizes that come nearest to a design.
+func (q *problem) nearest(musts []bool, coords []interval.I, facts []State, b Budget, proved bool) Answer {
 	q.tightest()
-	ans.Works = NotProved
-	if len(ans.Broken) == 0 || q.impossible(box, b.Boxes) {
+	q.climb(musts, spansOf(coords), onlyMade, b.Ascent, 1)
+	q.judge(facts)
+	ans := Answer{Works: NotProved, States: facts, Broken: q.inTheWay(musts, coords), Reg: q.plain()}
+	if proved {
 		ans.Works = No
+		for _, i := range ans.Broken {
+			facts[i].Holds = No
+		}
 	}
 	return ans
 }
@@ -175,28 +192,34 @@ func (q *problem) sets() (musts, all []bool) {
 	return musts, all
 }
 
-// inTheWay lists the checks whose musts stay unkept at the best that was found.
-func (q *problem) inTheWay(musts []bool) []int {
-	type miss struct {
-		check int
-		by    float64
+// inTheWay lists the checks that together hold the least margin down where the
+// targets stand: those with a part in the last linear program, the greatest first.
+func (q *problem) inTheWay(musts []bool, coords []interval.I) []int {
+	low := q.lines(musts, onlyMade)
+	if low >= 0 {
+		return nil
 	}
-	var list []miss
-	for i := range q.rows {
-		r := &q.rows[i]
-		if !musts[i] || r.check < 0 {
-			continue
+	var list []int
+	share := map[int]float64{}
+	if len(q.free) > 0 {
+		span := spansOf(coords)
+		for k := range span {
+			span[k] *= 1e-3
 		}
-		if v := q.corner(r, onlyMade) / r.scale; v < 1e-3 {
-			list = append(list, miss{r.check, v})
+		q.lp.solve(q.m0, q.g0, span)
+	}
+	for i, at := range q.at0 {
+		c := q.rows[at].check
+		part := q.m0[i] == low && len(q.free) == 0
+		if c >= 0 && (part || len(q.free) > 0 && q.lp.share(i) > 1e-6) {
+			if share[c] == 0 {
+				list = append(list, c)
+			}
+			share[c] += max(q.lp.share(i), 1e-9)
 		}
 	}
-	sort.SliceStable(list, func(a, b int) bool { return list[a].by < list[b].by })
-	var out []int
-	for _, m := range list {
-		out = append(out, m.check)
-	}
-	return out
+	sort.SliceStable(list, func(a, b int) bool { return share[list[a]] > share[list[b]] })
+	return list
 }
 
 // centre puts the targets in the middle of a box.

@@ -72,17 +72,6 @@ func (q *problem) plain() []float64 {
 	return append([]float64(nil), q.reg...)
 }
 
-// none is the answer when contraction proves the box empty.
-func (q *problem) none(states []State, by int) Answer {
-	q.judge(states)
-	a := Answer{Works: No, States: states, Reg: q.plain()}
-	if by >= 0 {
-		a.Broken = []int{q.rows[by].check}
-		states[q.rows[by].check].Holds, states[q.rows[by].check].Proved = No, true
-	}
-	return a
-}
-
 // judge fills the state of every limit at the targets as they stand.
 func (q *problem) judge(states []State) {
 	for i := range q.rows {

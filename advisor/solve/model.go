@@ -13,15 +13,16 @@ type Model struct {
 
 // Budget is counted in points and boxes, never seconds: same case, same bytes.
 type Budget struct {
-	Points int // low-discrepancy points tried before the ascent
-	Ascent int // steps of one ascent
-	Boxes  int // boxes of the proof that nothing works
+	Points int  // low-discrepancy points tried before the ascent
+	Ascent int  // steps of one ascent
+	Boxes  int  // boxes of the proof that nothing works
+	Whole  bool // aims, windows, weak numbers too
 }
 
 // Quick is enough to rank an option; Thorough is for the best of each name.
 var (
-	Quick    = Budget{Points: 256, Ascent: 400, Boxes: 64}
-	Thorough = Budget{Points: 4096, Ascent: 1200, Boxes: 512}
+	Quick    = Budget{Points: 256, Ascent: 24, Boxes: 64}
+	Thorough = Budget{Points: 4096, Ascent: 80, Boxes: 512, Whole: true}
 )
 
 // Truth is what is known of a limit or an option.

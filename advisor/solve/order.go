@@ -17,7 +17,7 @@ func (q *problem) leader(i int) int {
 func (q *problem) place(y []float64) {
 	for k, i := range q.free {
 		t := y[k]
-		if l := q.leader(i); l >= 0 {
+		if l := q.lead[i]; l >= 0 {
 			t += q.reg[q.dims[l].Target]
 		}
 		q.reg[q.dims[i].Target] = t
@@ -29,7 +29,7 @@ func (q *problem) coordinates() []float64 {
 	y := make([]float64, len(q.free))
 	for k, i := range q.free {
 		y[k] = q.reg[q.dims[i].Target]
-		if l := q.leader(i); l >= 0 {
+		if l := q.lead[i]; l >= 0 {
 			y[k] -= q.reg[q.dims[l].Target]
 		}
 	}

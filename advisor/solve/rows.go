@@ -34,6 +34,8 @@ type row struct {
 	dim    int       // of a range: index of the dimension
 	plus   tape.Node // margin = reg[plus] - reg[minus]
 	minus  tape.Node // 0: none
+	flip   bool      // an aim's: margin = offset - reg[plus]
+	offset float64
 	must   bool
 	at     []int         // indexes of the problem's slots it depends on
 	prog   *tape.Program // just what it needs
@@ -57,6 +59,12 @@ type problem struct {
 	reg   []float64 // best values, current targets
 	tmp   []float64
 	adj   []float64
+	dt    []float64 // slopes to targets
+	lead  []int     // by dimension: the one it suits, or -1
+	lp    maximin
+	m0    []float64   // margins of the active rows as lines left them
+	g0    [][]float64 // and their slopes to the coordinates
+	at0   []int       // and which rows they are
 }
 
 func newProblem(m Model) *problem {
@@ -67,8 +75,9 @@ func newProblem(m Model) *problem {
 	q.adj = make([]float64, q.prog.Len())
 	q.prog.Start(q.reg)
 	q.given()
-	q.width = make([]float64, len(q.dims))
+	q.width, q.dt, q.lead = make([]float64, len(q.dims)), make([]float64, len(q.dims)), make([]int, len(q.dims))
 	for i, d := range q.dims {
+		q.lead[i] = q.leader(i)
 		q.width[i] = m.Width[d.ID]
 		if _, held := m.Held[d.ID]; held {
 			q.width[i] = 0
@@ -122,23 +131,9 @@ func (q *problem) spread() {
 // range of every free dimension.
 func (q *problem) limits() {
 	o := q.m.Option
-	targets := map[tape.Node]bool{}
-	for _, i := range q.free {
-		targets[q.dims[i].Target] = true
-	}
 	var roots []tape.Node
 	add := func(r row, nodes ...tape.Node) {
-		r.prog = q.prog.Only(nodes...)
-		seen := map[tape.Node]bool{}
-		for _, n := range nodes {
-			for _, s := range q.prog.Uses(n) {
-				r.free = r.free || targets[s]
-				if i, ok := q.index[s]; ok && !seen[s] {
-					seen[s] = true
-					r.at = append(r.at, i)
-				}
-			}
-		}
+		q.rests(&r, nodes...)
 		roots = append(roots, nodes...)
 		q.rows = append(q.rows, r)
 	}
@@ -159,6 +154,23 @@ func (q *problem) limits() {
 		add(row{check: -1, dim: i, plus: d.High, minus: d.Target, must: true}, d.High, d.Target)
 	}
 	q.all = q.prog.Only(roots...)
+}
+
+// rests finds what a row depends on, and the program of just that.
+func (q *problem) rests(r *row, nodes ...tape.Node) {
+	r.prog = q.prog.Only(nodes...)
+	seen := map[tape.Node]bool{}
+	for _, n := range nodes {
+		for _, s := range q.prog.Uses(n) {
+			for _, i := range q.free {
+				r.free = r.free || q.dims[i].Target == s
+			}
+			if i, ok := q.index[s]; ok && !seen[s] {
+				seen[s] = true
+				r.at = append(r.at, i)
+			}
+		}
+	}
 }
 
 // applies says whether a check's `when` is met: it hangs on facts, never on sizes.
@@ -194,9 +206,12 @@ func (q *problem) fact(n tape.Node) (Truth, []string) {
 }
 
 func (r *row) value(reg []float64) float64 {
-	v := reg[r.plus]
+	v := reg[r.plus] - r.offset
 	if r.minus != 0 {
 		v -= reg[r.minus]
+	}
+	if r.flip {
+		v = -v
 	}
 	if math.IsNaN(v) {
 		return math.Inf(-1)

@@ -7,7 +7,7 @@ import (
 )
 
 // least returns the least margin over the active rows, in machine widths, less
-// what their worst corners take.
+// what their worst corners took when they were last frozen.
 func (q *problem) least(active []bool) float64 {
 	q.all.Run(q.reg)
 	low := math.Inf(1)
@@ -75,82 +75,129 @@ func additive(d int) []float64 {
 
 func frac(x float64) float64 { return x - math.Floor(x) }
 
-// climb raises the least margin from where the targets stand; span is the
-// first step of each coordinate. It stops early once enough is reached.
+// climb raises the least margin from where the targets stand: every active row
+// is taken at its worst corner and made straight there, the small linear
+// program says where to go within span, and the span shrinks when that proves
+// wrong. It stops early once enough is reached, and returns what it reached.
 func (q *problem) climb(active []bool, span []float64, a against, steps int, enough float64) float64 {
-	var low float64
-	for range 3 {
-		q.freeze(a)
-		low = q.ascend(active, span, steps/3, enough)
-		if v, _ := q.truly(active, a); v >= enough {
-			return v
-		}
-	}
-	low, _ = q.truly(active, a)
-	return low
-}
-
-// ascend climbs with frozen corners: along each coordinate and along the fixed
-// directions of a low-discrepancy set, halving the step when none helps.
-func (q *problem) ascend(active []bool, span []float64, steps int, enough float64) float64 {
+	n := len(q.free)
 	y := q.coordinates()
-	try := make([]float64, len(y))
-	dirs := directions(len(y))
-	top := q.least(active)
-	size, last := 1.0, -1
-	for n := 0; n < steps && size > 1e-7; {
-		better := false
-		for k := range dirs {
-			d := (k + max(last, 0)) % len(dirs)
-			for i := range y {
-				try[i] = y[i] + size*span[i]*dirs[d][i]
-			}
-			q.place(try)
-			n++
-			if v := q.least(active); v > top {
-				top, better, last = v, true, d
-				copy(y, try)
-				break
-			}
-		}
+	top := q.lines(active, a)
+	if n == 0 {
+		return top
+	}
+	reach := append([]float64(nil), span...)
+	try := make([]float64, n)
+	for range steps {
 		if top >= enough {
 			break
 		}
-		if better {
-			size *= 1.6
-		} else {
-			size /= 3
+		s := q.lp.solve(q.m0, q.g0, reach)
+		if s <= top+1e-9*max(1, math.Abs(top)) {
+			break
 		}
+		for k := range n {
+			try[k] = y[k] + q.lp.y[1+k]
+		}
+		q.place(try)
+		v := q.lines(active, a)
+		if v > top {
+			if v-top < 0.3*(s-top) {
+				shrink(reach, 0.5)
+			} else {
+				shrink(reach, 1.5)
+			}
+			top = v
+			copy(y, try)
+			continue
+		}
+		if !shrink(reach, 0.2) {
+			break
+		}
+		q.place(y)
+		q.lines(active, a)
 	}
 	q.place(y)
-	return q.least(active)
+	return q.lines(active, a)
 }
 
-// directions are the coordinate axes both ways, then fixed mixed directions:
-// a ridge between two limits lies along none of the axes.
-func directions(d int) [][]float64 {
-	var out [][]float64
-	for k := range d {
-		for _, s := range [2]float64{1, -1} {
-			v := make([]float64, d)
-			v[k] = s
-			out = append(out, v)
+// shrink scales a reach; false when it is too small to matter.
+func shrink(reach []float64, by float64) bool {
+	big := 0.0
+	for k := range reach {
+		reach[k] *= by
+		big = max(big, reach[k])
+	}
+	return big > 1e-10
+}
+
+// lines makes every active row straight at its worst corner: margins and slopes
+// to the coordinates, in machine widths. It returns the least margin.
+func (q *problem) lines(active []bool, a against) float64 {
+	n := len(q.free)
+	q.m0, q.at0 = q.m0[:0], q.at0[:0]
+	low := math.Inf(1)
+	for i := range q.rows {
+		if !active[i] {
+			continue
+		}
+		r := &q.rows[i]
+		v := q.corner(r, a)
+		k := len(q.m0)
+		if len(q.g0) <= k || len(q.g0[k]) != n {
+			q.g0 = append(q.g0[:min(k, len(q.g0))], make([]float64, n))
+		}
+		g := q.g0[k]
+		q.slopes(r, g)
+		size := 0.0
+		for c, j := range q.free {
+			size += math.Abs(g[c]) * q.unit(j)
+		}
+		r.scale = size
+		if size == 0 {
+			r.scale = q.flatScale(r)
+		}
+		for c := range g {
+			g[c] /= r.scale
+		}
+		q.m0, q.at0 = append(q.m0, v/r.scale), append(q.at0, i)
+		low = min(low, v/r.scale)
+	}
+	return low
+}
+
+// flatScale is for a row that no size moves here.
+func (q *problem) flatScale(r *row) float64 {
+	if r.check < 0 {
+		return q.unit(max(r.dim, 0))
+	}
+	return max(math.Abs(q.reg[r.plus]), 1e-12)
+}
+
+// slopes fills in how a row's margin, at the corner left in tmp, changes with
+// each coordinate: moving a size moves what suits it too.
+func (q *problem) slopes(r *row, g []float64) {
+	r.prog.Gradient(q.tmp, q.adj, r.plus)
+	for i, d := range q.dims {
+		q.dt[i] = q.adj[d.Target]
+	}
+	if r.minus != 0 {
+		r.prog.Gradient(q.tmp, q.adj, r.minus)
+		for i, d := range q.dims {
+			q.dt[i] -= q.adj[d.Target]
 		}
 	}
-	if d < 2 {
-		return out
-	}
-	step := additive(d)
-	for i := 1; i <= 6*d; i++ {
-		v, norm := make([]float64, d), 0.0
-		for k := range v {
-			v[k] = 2*frac(0.5+float64(i)*step[k]) - 1
-			norm = max(norm, math.Abs(v[k]))
+	if r.flip {
+		for i := range q.dt {
+			q.dt[i] = -q.dt[i]
 		}
-		for k := range v {
-			v[k] /= norm
-		}
-		out = append(out, v)
 	}
-	return out
+	for i := len(q.dims) - 1; i > 0; i-- {
+		if l := q.lead[i]; l >= 0 {
+			q.dt[l] += q.dt[i]
+		}
+	}
+	for k, i := range q.free {
+		g[k] = q.dt[i]
+	}
 }

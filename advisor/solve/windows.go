@@ -9,57 +9,77 @@ import (
 )
 
 // aims moves the design from the largest least margin to what the option aims
-// at, as far as no active row breaks, in the order of the aims.
+// at, in the order of the aims: each is held while the next is met. A tenth
+// of a machine width (or a quarter of what there is) is left to every rule.
 func (q *problem) aims(kept []bool, coords []interval.I, a against) {
+	rows := len(q.rows)
+	defer func() { q.rows = q.rows[:rows] }()
+	active := append([]bool(nil), kept...)
+	least, _ := q.truly(kept, a)
+	spare := min(0.1, max(0, least/4))
+	var middles []tape.Node
 	for _, aim := range q.m.Option.Aims {
 		switch {
 		case aim.Least != 0:
-			q.pull(kept, coords, a, aim.Least, -1)
+			active = q.pull(active, coords, a, aim.Least, false, spare)
 		case aim.Most != 0:
-			q.pull(kept, coords, a, aim.Most, 1)
+			active = q.pull(active, coords, a, aim.Most, true, spare)
 		case aim.Middle != 0:
-			q.middle(kept, a, aim.Middle)
+			middles = append(middles, aim.Middle)
 		}
+	}
+	good := q.coordinates()
+	q.climb(active, spansOf(coords), a, 30, inf)
+	if v, _ := q.truly(active, a); v < 0 {
+		q.place(good)
+	}
+	for _, n := range middles {
+		q.middle(active, a, n)
 	}
 }
 
-// pull moves the first dimension that an aim hangs on as far its way as the
-// active rows let it, the later ones making room.
-func (q *problem) pull(kept []bool, coords []interval.I, a against, node tape.Node, way int) {
-	k := q.first(node)
-	if k < 0 {
-		return
+// pull makes an aim's value as small (or large) as the active rows let it: the
+// aim becomes one more row, asked for more and more, and stays at what it reached.
+func (q *problem) pull(active []bool, coords []interval.I, a against, node tape.Node, most bool, spare float64) []bool {
+	r := row{check: aimRow, dim: -1, plus: node, flip: !most}
+	q.rests(&r, node)
+	if !r.free {
+		return active
 	}
-	y := q.coordinates()
-	good, far := y[k], coords[k].Hi
-	if way < 0 {
-		far = coords[k].Lo
+	q.rows = append(q.rows, r)
+	at := &q.rows[len(q.rows)-1]
+	active = append(active, true)
+	copy(q.tmp, q.reg)
+	r.prog.Run(q.tmp)
+	good, sign := q.tmp[node], -1.0
+	if most {
+		sign = 1
 	}
-	span := spansOf(coords)
-	span[k] = 0
-	best := append([]float64(nil), y...)
-	for range 14 {
-		mid := good + (far-good)/2
-		if math.Abs(far-good) < 2e-7 {
-			break
-		}
-		copy(y, best)
-		y[k] = mid
-		q.place(y)
-		if q.climb(kept, span, a, 120, 0) >= 0 {
-			good = mid
+	span, step := spansOf(coords), 0.0
+	for k := range coords {
+		step = max(step, coords[k].Hi-coords[k].Lo)
+	}
+	best := q.coordinates()
+	for range 28 {
+		at.offset = good + sign*step
+		if q.climb(active, span, a, 16, spare) >= spare {
+			good = at.offset
 			best = q.coordinates()
 		} else {
-			far = mid
+			step /= 3
+			q.place(best)
+		}
+		if step < 1e-6 {
+			break
 		}
 	}
 	q.place(best)
-	// hold it, and put the rest where their least margin is largest
-	q.climb(kept, span, a, 300, inf)
-	if v, _ := q.truly(kept, a); v < 0 {
-		q.place(best)
-	}
+	at.offset = good - sign*2e-6 // two micrometres of room, for the aims to come
+	return active
 }
+
+// aimRow marks a row that is an aim, not a check.
+const aimRow = -2
 
 // middle puts the last dimension that an aim hangs on in the middle of its slice.
 func (q *problem) middle(kept []bool, a against, node tape.Node) {
@@ -78,17 +98,7 @@ func (q *problem) middle(kept []bool, a against, node tape.Node) {
 	}
 }
 
-// first and last give the coordinate of the first or last free dimension that a
-// node hangs on, or -1.
-func (q *problem) first(node tape.Node) int {
-	for k := range q.free {
-		if q.hangsOn(node, k) {
-			return k
-		}
-	}
-	return -1
-}
-
+// last gives the coordinate of the last free dimension that a node hangs on, or -1.
 func (q *problem) last(node tape.Node) int {
 	for k := len(q.free) - 1; k >= 0; k-- {
 		if q.hangsOn(node, k) {
@@ -100,7 +110,8 @@ func (q *problem) last(node tape.Node) int {
 
 // edge returns how far coordinate k may go one way while the others stand, and
 // the row that stops it. With alone, the size itself is looked for: its own cut
-// is exact.
+// is exact. Every row is nearly straight, so its slope tells where it ends; what
+// the slope misses is bisected.
 func (q *problem) edge(kept []bool, a against, k, way int, alone bool) (float64, int) {
 	i := q.free[k]
 	was := q.width[i]
@@ -109,43 +120,59 @@ func (q *problem) edge(kept []bool, a against, k, way int, alone bool) (float64,
 		q.spread()
 	}
 	y := q.coordinates()
-	at := y[k]
-	good, step := at, q.unit(i)/4
-	bad := math.NaN()
-	by := -1
-	holds := func(x float64) bool {
+	at, dir := y[k], float64(way)
+	good, bad, by := at, math.NaN(), -1
+	x := at
+	for range 60 {
 		y[k] = x
 		q.place(y)
-		v, row := q.truly(kept, a)
-		if v < 0 {
+		low := q.lines(kept, a)
+		if low >= -1e-9 {
+			good = x
+		} else {
+			bad = x
+		}
+		next, row := q.reaches(k, x, dir)
+		if row >= 0 {
 			by = row
 		}
-		return v >= 0
-	}
-	for range 40 {
-		x := good + float64(way)*step
-		if !holds(x) {
-			bad = x
+		if !math.IsNaN(bad) && (math.Abs(bad-good) < 5e-9 || math.Abs(next-good) < 5e-9 && low >= -1e-9) {
 			break
 		}
-		good, step = x, step*2
-	}
-	for range 50 {
-		if math.IsNaN(bad) || math.Abs(bad-good) < 1e-9 {
-			break
+		if math.IsNaN(bad) && (math.IsInf(next, 0) || math.Abs(next-x) < 5e-9) {
+			if math.IsInf(next, 0) {
+				next = x + dir*0.05 // nothing in sight: look further on
+				if math.Abs(next-at) > 1 {
+					break
+				}
+			} else {
+				next = x + dir*1e-8
+			}
 		}
-		mid := good + (bad-good)/2
-		if holds(mid) {
-			good = mid
-		} else {
-			bad = mid
+		if !math.IsNaN(bad) && !(min(good, bad) < next && next < max(good, bad)) {
+			next = good + (bad-good)/2
 		}
+		x = next
 	}
 	y[k] = at
 	q.place(y)
 	q.width[i] = was
 	q.spread()
 	return good, by
+}
+
+// reaches gives where the first active row would end along coordinate k, by the
+// lines just drawn at x, and which row that is.
+func (q *problem) reaches(k int, x, dir float64) (float64, int) {
+	first, by := math.Inf(1), -1
+	for i := range q.m0 {
+		if g := q.g0[i][k] * dir; g < 0 {
+			if d := q.m0[i] / -g; d < first {
+				first, by = d, q.at0[i]
+			}
+		}
+	}
+	return x + dir*first, by
 }
 
 // windows gives the slice window of every dimension at the design.
@@ -188,7 +215,7 @@ func (q *problem) named(row int) []string {
 }
 
 // answer judges the design where the targets stand.
-func (q *problem) answer(states []State, kept []bool, a against) Answer {
+func (q *problem) answer(states []State, kept []bool, a against, b Budget) Answer {
 	q.judge(states)
 	ans := Answer{Works: Yes, States: states, Design: map[string]float64{}}
 	for _, d := range q.dims {
@@ -201,7 +228,10 @@ func (q *problem) answer(states []State, kept []bool, a against) Answer {
 			ans.Missing = append(ans.Missing, states[i].Of...)
 		}
 	}
-	ans.Windows = q.windows(kept, a)
+	if b.Whole {
+		q.weak(states, kept, coordsOf(q), a)
+		ans.Windows = q.windows(kept, a)
+	}
 	for k, i := range q.free {
 		if q.width[i] < q.m.Width[q.dims[i].ID]*(1-1e-6) {
 			ans.Narrowed = append(ans.Narrowed, q.dims[q.free[k]].ID)

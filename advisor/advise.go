@@ -1,0 +1,154 @@
+// Package advisor answers: what can be done about this worn fit, best first, at
+// what sizes, and why? This file is the whole way through, readable as one
+// page; each step is a room of its own.
+//
+//	case -> condition -> given -> every option: screened, solved, scored -> order -> words
+package advisor
+
+import (
+	"runtime"
+	"slices"
+	"sync"
+
+	"wornfit/advisor/answer"
+	"wornfit/advisor/casefile"
+	"wornfit/advisor/condition"
+	"wornfit/advisor/given"
+	"wornfit/advisor/judge"
+	"wornfit/calc/interval"
+	"wornfit/calc/quantity"
+	"wornfit/knowledge"
+	"wornfit/rules"
+	"wornfit/rules/link"
+)
+
+// Ask is how the answer is wanted.
+type Ask struct {
+	Speech quantity.Speech
+	Only   []string // ids or trade names to be worked out with the large budget too
+}
+
+// Advise judges every option for one fit of a case read without faults.
+func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answer.Answer, error) {
+	a := head(base, c, f)
+	if a.Stop = barred(c); a.Stop != nil {
+		return a, nil
+	}
+	cond, contradictions := condition.Find(c, f, expansion(base))
+	if a.Stop = dangerous(base, cond, contradictions, ask.Speech); a.Stop != nil && a.Stop.Kind == "safety" {
+		return a, nil
+	}
+	a.Condition, a.Notes = sections(cond), notes(cond)
+	if a.Stop != nil {
+		return a, nil
+	}
+	purpose := base.Purpose(f.Purpose)
+	if purpose == nil {
+		a.Stop = notYet(base, f.Purpose)
+		return a, nil
+	}
+	shop := &judge.Bench{Base: base, Given: given.New(base, cond), Speech: ask.Speech, Weights: weights(base, c),
+		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond)}
+	judged, err := each(link.All(base.Input, purpose), shop.Judge)
+	if err != nil {
+		return nil, err
+	}
+	judge.Sort(judged)
+	if err := thorough(shop, judged, ask.Only); err != nil {
+		return nil, err
+	}
+	judge.Sort(judged)
+	a.Options = judge.Options(judged)
+	a.Methods = judge.Methods(base, purpose, a.Options)
+	a.Buying = shop.Buying(judged)
+	a.Criteria = shop.Criteria()
+	return a, nil
+}
+
+// thorough works the best option of each trade name, and those asked for, out
+// with the large budget.
+func thorough(shop *judge.Bench, judged []*judge.Judged, only []string) error {
+	var list []*judge.Judged
+	seen := map[string]bool{}
+	for _, j := range judged {
+		name := j.Name()
+		if asked := slices.Contains(only, j.Combination.ID); asked || !seen[name] && j.Open() {
+			list = append(list, j)
+		}
+		seen[name] = true
+	}
+	_, err := each(list, func(j *judge.Judged) (*judge.Judged, error) { return j, shop.Finish(j) })
+	return err
+}
+
+// each does the work on every item, on as many cores as there are; the results
+// keep the items' order.
+func each[T, R any](items []T, work func(T) (R, error)) ([]R, error) {
+	out := make([]R, len(items))
+	errs := make([]error, len(items))
+	next := make(chan int)
+	var wg sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), max(len(items), 1)) {
+		wg.Go(func() {
+			for i := range next {
+				out[i], errs[i] = work(items[i])
+			}
+		})
+	}
+	for i := range items {
+		next <- i
+	}
+	close(next)
+	wg.Wait()
+	for _, err := range errs {
+		if err != nil {
+			return nil, err
+		}
+	}
+	return out, nil
+}
+
+func head(base *rules.Base, c *casefile.Case, f *casefile.Fit) *answer.Answer {
+	return &answer.Answer{
+		SchemaVersion: answer.Version,
+		Case: answer.Case{File: c.File, Title: c.Title, Fit: f.ID, Purpose: f.Purpose, Money: c.Money,
+			Shaft: f.Part(casefile.Shaft).Called, Hub: f.Part(casefile.Hub).Called},
+		Knowledge: answer.Knowledge{Version: knowledge.Version, Hash: base.Hash, Layers: base.Layers},
+		Condition: []answer.Section{}, Diagnosis: []answer.Finding{}, Options: []answer.Option{}, Methods: []answer.Method{},
+		Criteria: []answer.Criterion{}, Notes: []string{},
+	}
+}
+
+// weights are those of the rule base, with what the case wishes in their place.
+func weights(base *rules.Base, c *casefile.Case) map[string]float64 {
+	w := map[string]float64{}
+	for _, cr := range base.Input.Criteria {
+		w[cr.ID] = cr.Weight
+		if x, wished := c.Weights[cr.ID]; wished {
+			w[cr.ID] = x
+		}
+	}
+	return w
+}
+
+func expansion(base *rules.Base) condition.Expansion {
+	return func(material string) (interval.I, bool) {
+		for _, r := range base.Rows("materials") {
+			if k, ok := r.Columns["expansion"]; ok && r.ID == material {
+				return k.Value, true
+			}
+		}
+		return interval.I{}, false
+	}
+}
+
+// near lists the features next to the fit on each part.
+func near(cond *condition.Condition) map[link.Side][]string {
+	out := map[link.Side][]string{}
+	for side, s := range map[link.Side]*condition.Surface{link.Shaft: &cond.Shaft, link.Hub: &cond.Hub} {
+		for _, n := range s.Part.Near {
+			out[side] = append(out[side], n.Kind)
+		}
+	}
+	return out
+}

@@ -1,0 +1,217 @@
+// Package given answers: what value has each input of an option's program? It
+// lays what the case says and reads over what the vocabulary lets an unknown
+// stand for, and hands out the rows of tables.
+//
+// Start with New. It judges nothing.
+package given
+
+import (
+	"strings"
+
+	"wornfit/advisor/casefile"
+	"wornfit/advisor/condition"
+	"wornfit/calc/interval"
+	"wornfit/rules"
+	"wornfit/rules/lang"
+	"wornfit/rules/link"
+)
+
+// Source is what is known for one fit.
+type Source struct {
+	base  *rules.Base
+	cond  *condition.Condition
+	known map[string]link.Known
+	rows  map[string][]link.RowValues
+}
+
+// New gathers what is known of a fit.
+func New(base *rules.Base, cond *condition.Condition) *Source {
+	s := &Source{base: base, cond: cond, known: cond.Known(), rows: map[string][]link.RowValues{}}
+	for _, side := range casefile.Sides {
+		row := string(side) + ".material"
+		s.rows[row] = s.candidates(cond.Materials(side))
+		if c := cond.Materials(side); len(c) == 1 {
+			s.material(row, c[0])
+		}
+	}
+	return s
+}
+
+// material lets the part's hardness stand at what its material usually has
+// when the case gives none.
+func (s *Source) material(row, id string) {
+	side := strings.TrimSuffix(row, ".material")
+	if _, said := s.known[side+".hardness"]; said {
+		return
+	}
+	for _, r := range s.rows[row] {
+		if h, ok := r.Columns["hardness"]; ok && r.ID == id {
+			h.Says = "usual for " + id
+			s.known[side+".hardness"] = h
+		}
+	}
+}
+
+func (s *Source) candidates(ids []string) []link.RowValues {
+	all := s.base.Rows("materials")
+	if len(ids) == 0 {
+		return all
+	}
+	var out []link.RowValues
+	for _, r := range all {
+		for _, id := range ids {
+			if r.ID == id {
+				out = append(out, r)
+			}
+		}
+	}
+	return out
+}
+
+// Value is what is known under a vocabulary name; when nothing is, what the
+// vocabulary lets it stand for.
+func (s *Source) Value(name string) (link.Known, bool) {
+	if k, ok := s.known[name]; ok {
+		return k, true
+	}
+	e, ok := s.base.Vocabulary.Entry(name)
+	if !ok {
+		return link.Known{}, false
+	}
+	return unknown(e), true
+}
+
+// unknown is an entry's usual value, taken as known to that range, or its
+// whole range, which is not known at all.
+func unknown(e *rules.Entry) link.Known {
+	if u := e.Usual; u != nil {
+		return link.Known{Value: u.Range, Best: u.Range.Mid(), Is: true, Grade: u.Grade, Says: "not stated; usual"}
+	}
+	whole := e.Range
+	switch e.Type.Kind {
+	case lang.YesNo:
+		whole = interval.I{Lo: 0, Hi: 1}
+	case lang.Word:
+		whole = interval.I{Lo: 0, Hi: float64(len(e.Type.Words.List) - 1)}
+	}
+	best := whole.Mid()
+	if e.Type.Kind != lang.NumberKind {
+		best = whole.Lo
+	}
+	return link.Known{Value: whole, Best: best, Says: "not known"}
+}
+
+// Fill gives every input of an option that the case, the vocabulary or the
+// files settle: all but targets, cuts, gauges and picked rows.
+func (s *Source) Fill(o *link.Option) map[string]link.Known {
+	out := map[string]link.Known{}
+	for _, list := range [][]link.Slot{o.Slots, o.Asks()} {
+		for i := range list {
+			slot := &list[i]
+			switch {
+			case slot.Kind == link.NumberSlot:
+				out[slot.Name] = number(slot)
+			case slot.Kind != link.GivenSlot:
+			case slot.Row != "":
+				out[slot.Name] = s.column(slot)
+			default:
+				if k, ok := s.Value(slot.Name); ok {
+					out[slot.Name] = k
+				}
+			}
+		}
+	}
+	return out
+}
+
+func number(slot *link.Slot) link.Known {
+	at := slot.Number.Low
+	if strings.HasPrefix(slot.Name, "high(") {
+		at = slot.Number.High
+	}
+	return link.Known{Value: interval.Point(at), Best: at, Is: true, Grade: slot.Number.Grade, Says: slot.Number.From}
+}
+
+// column is a column of a row of the case: over every candidate it may be.
+func (s *Source) column(slot *link.Slot) link.Known {
+	rows := s.rows[slot.Row]
+	out := link.Known{Value: interval.None(), Is: len(rows) > 0, Says: "material"}
+	best := 0.0
+	for _, r := range rows {
+		k, ok := r.Columns[slot.Column]
+		if !ok {
+			return s.whole(slot)
+		}
+		out.Value = out.Value.Join(k.Value)
+		best += k.Best / float64(len(rows))
+		out.Grade = max(out.Grade, k.Grade)
+		out.Is = out.Is && k.Is
+	}
+	if len(rows) == 1 {
+		k := rows[0].Columns[slot.Column]
+		// a material's scatter is drawn in the ranking, not held against the option
+		return link.Known{Value: interval.Point(k.Best), Best: k.Best, Is: k.Is, Grade: k.Grade, Says: rows[0].ID}
+	}
+	out.Best, out.Is = best, false
+	if len(slot.Words) > 0 || slot.YesNo {
+		out.Best = out.Value.Lo
+	}
+	if out.Value.Lo == out.Value.Hi {
+		out.Is = true
+	}
+	return out
+}
+
+// whole is a column nobody states, over the range its table allows.
+func (s *Source) whole(slot *link.Slot) link.Known {
+	for _, e := range s.base.Vocabulary.Tables[slot.Table] {
+		if e.Name == slot.Column {
+			return unknown(e)
+		}
+	}
+	return link.Known{Value: interval.Whole()}
+}
+
+// Rows are the rows of a table: the shop's machines, the axes of a part, or
+// those of the rule base.
+func (s *Source) Rows(table string) []link.RowValues {
+	if strings.HasPrefix(table, "shop.") || strings.HasSuffix(table, ".datums") {
+		var out []link.RowValues
+		for _, r := range s.cond.Rows(table) {
+			out = append(out, link.RowValues{ID: r.ID, Says: r.Called, Columns: r.Columns})
+		}
+		return out
+	}
+	return s.base.Rows(table)
+}
+
+// Missing gives the vocabulary's question for a slot that is not known.
+func (s *Source) Missing(slot string) (name, ask, with string) {
+	name = slot
+	if i := strings.Index(slot, ".material."); i >= 0 {
+		name = slot[:i] + ".material"
+	}
+	if e, ok := s.base.Vocabulary.Entry(name); ok {
+		if e.Ask == "" {
+			return name, e.Says, e.With
+		}
+		return name, e.Ask, e.With
+	}
+	return name, "", ""
+}
+
+// Whole is what a slot may be when nothing states it.
+func (s *Source) Whole(slot *link.Slot) link.Known { return s.whole(slot) }
+
+// Material is what a part is made of, in words.
+func (s *Source) Material(side string) string {
+	ids := s.cond.Materials(casefile.Side(side))
+	if len(ids) == 0 {
+		return "metal not known"
+	}
+	var says []string
+	for _, id := range ids {
+		says = append(says, s.base.Says("materials", id))
+	}
+	return strings.Join(says, " or ")
+}

@@ -1,0 +1,190 @@
+// Package judge takes one option from its parts to its verdict: linked, its
+// picks made, solved, scored, worded.
+//
+// Start with Bench.Judge for the quick look every option gets and Bench.Finish
+// for the full one. The ordering rules are package rank's, the words why's.
+package judge
+
+import (
+	"sort"
+
+	"wornfit/advisor/answer"
+	"wornfit/advisor/given"
+	"wornfit/advisor/rank"
+	"wornfit/advisor/solve"
+	"wornfit/calc/interval"
+	"wornfit/calc/quantity"
+	"wornfit/rules"
+	"wornfit/rules/link"
+)
+
+// mostSets is how many sets of picks of one option are solved.
+const mostSets = 64
+
+// Bench is what all options of a fit are judged with.
+type Bench struct {
+	Base    *rules.Base
+	Given   *given.Source
+	Speech  quantity.Speech
+	Weights rank.Weights
+	Called  map[string]string
+	Near    map[link.Side][]string
+	Solver  solve.Solver // nil: the search of package solve
+}
+
+// Judged is an option as far as it has been worked out.
+type Judged struct {
+	Combination link.Combination
+	Option      *link.Option
+	Set         link.PickSet
+	Model       solve.Model
+	Found       solve.Answer
+	Mark        rank.Mark
+	Verdict     string
+	Kind        string
+	Cut         bool // not every set of picks was tried
+	trade       *rules.TradeName
+	answer      answer.Option
+}
+
+// Name is the trade name, or the id where there is none.
+func (j *Judged) Name() string {
+	if j.trade != nil {
+		return j.trade.ID
+	}
+	return j.Combination.ID
+}
+
+// Open reports whether the option is not ruled out.
+func (j *Judged) Open() bool { return j.Verdict != answer.RuledOut }
+
+// Judge links a combination, tries every set of picks quickly and keeps the best.
+func (b *Bench) Judge(c link.Combination) (*Judged, error) {
+	o, err := c.Link(b.Base.Input)
+	if err != nil {
+		return nil, err
+	}
+	known := b.Given.Fill(o)
+	sets, missing, cut := o.PickSets(known, b.Given.Rows, mostSets)
+	var best *Judged
+	for _, set := range sets {
+		j := &Judged{Combination: c, Option: o, Set: set, Cut: cut, trade: b.Base.NameOf(c)}
+		j.Model = b.model(o, known, set)
+		b.solve(j, solve.Quick, missing)
+		if best == nil || better(j, best) {
+			best = j
+		}
+	}
+	best.word(b)
+	return best, nil
+}
+
+// Finish works an option out with the large budget, windows and all.
+func (b *Bench) Finish(j *Judged) error {
+	b.solve(j, solve.Thorough, nil)
+	j.word(b)
+	return nil
+}
+
+func (b *Bench) solve(j *Judged, budget solve.Budget, missing []link.Check) {
+	s := b.Solver
+	if s == nil {
+		s = solve.Search{}
+	}
+	j.Found = s.Design(j.Model, budget)
+	j.Verdict, j.Kind = rank.Verdict(j.Option, &j.Found)
+	j.Mark = rank.Score(j.Option, b.Base.Input.Criteria, b.Weights, &j.Found, b.Base.OffShould)
+	if j.Cut && j.Verdict == answer.RuledOut {
+		j.Verdict, j.Kind = answer.CantTell, ""
+	}
+	b.noRow(j)
+}
+
+// noRow rules an option out when a pick has no row: no machine turns it.
+func (b *Bench) noRow(j *Judged) {
+	for _, c := range j.Set.Failed {
+		if c.Strength != link.Must {
+			continue
+		}
+		kind := rank.Kind(c.Ground)
+		if j.Verdict != answer.RuledOut || kind == answer.Never {
+			j.Verdict, j.Kind = answer.RuledOut, kind
+		}
+	}
+}
+
+// model lays the picks over what is known; widths and gauges come from them.
+func (b *Bench) model(o *link.Option, known map[string]link.Known, set link.PickSet) solve.Model {
+	m := solve.Model{Option: o, Given: map[string]link.Known{}, Width: map[string]float64{}, Gauge: map[string]float64{}}
+	for n, k := range known {
+		m.Given[n] = k
+	}
+	for n, k := range set.Values {
+		if k.Is { // scatter of a listed value is for the ranking's draws, not held against the option
+			k.Value = interval.Point(k.Best)
+		}
+		m.Given[n] = k
+	}
+	for i := range o.Slots {
+		s := &o.Slots[i]
+		if _, ok := m.Given[s.Name]; !ok && s.Kind == link.PickSlot {
+			m.Given[s.Name] = b.Given.Whole(s)
+		}
+	}
+	for _, d := range o.Dims {
+		m.Width[d.ID] = 50e-6 // a machine that states none: a careful turner with a caliper
+		if k, ok := set.Values[d.By+".tolerance"]; ok && k.Is {
+			m.Width[d.ID] = k.Value.Hi
+		}
+		name := "shop.gauge_outside"
+		if d.Inside {
+			name = "shop.gauge_inside"
+		}
+		if k, ok := b.Given.Value(name); ok {
+			m.Gauge[d.ID] = k.Value.Hi
+		}
+	}
+	return m
+}
+
+func better(a, b *Judged) bool {
+	return rank.Better(a.short(), b.short(), a.broken(), b.broken())
+}
+
+func (j *Judged) short() *answer.Option {
+	return &answer.Option{ID: j.Combination.ID, Verdict: j.Verdict, Kind: j.Kind, Points: j.Mark.Points}
+}
+
+func (j *Judged) broken() int { return len(j.Found.Broken) + len(j.Set.Failed) }
+
+// Sort puts options in order of rank.
+func Sort(list []*Judged) {
+	sort.SliceStable(list, func(i, k int) bool { return better(list[i], list[k]) })
+}
+
+// Options are the worded options, numbered in the order they stand.
+func Options(list []*Judged) []answer.Option {
+	out := make([]answer.Option, len(list))
+	for i, j := range list {
+		out[i] = j.answer
+		out[i].Rank = i + 1
+	}
+	return out
+}
+
+// Criteria tells how scores are weighed.
+func (b *Bench) Criteria() []answer.Criterion {
+	sum := 0.0
+	for _, c := range b.Base.Input.Criteria {
+		sum += b.Weights[c.ID]
+	}
+	var out []answer.Criterion
+	for _, c := range b.Base.Input.Criteria {
+		out = append(out, answer.Criterion{ID: c.ID, Says: c.Says, Weight: b.Weights[c.ID] / max(sum, 1e-9)})
+	}
+	return out
+}
+
+func (b *Bench) mark(j *Judged) float64 {
+	return rank.Score(j.Option, b.Base.Input.Criteria, b.Weights, &j.Found, b.Base.OffShould).Points
+}

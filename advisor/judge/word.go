@@ -1,0 +1,324 @@
+package judge
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"wornfit/advisor/answer"
+	"wornfit/advisor/solve"
+	"wornfit/advisor/why"
+	"wornfit/calc/quantity"
+	"wornfit/rules"
+	"wornfit/rules/link"
+	"wornfit/rules/tape"
+)
+
+// word turns what was found into the answer's option.
+func (j *Judged) word(b *Bench) {
+	o := j.Option
+	w := &why.Writer{Speech: b.Speech, Option: o, Reg: j.Found.Reg, Rows: b.rowNames(j), Called: b.Called}
+	a := answer.Option{ID: j.Combination.ID, Shaft: o.Shaft.ID, Hub: o.Hub.ID, DoneBy: "here",
+		Says:  o.Shaft.Says + "; " + o.Hub.Says,
+		Holds: map[string]string{}, Locks: map[string]string{}, Picks: map[string]string{}, Scores: map[string]answer.Score{},
+		Verdict: j.Verdict, Kind: j.Kind, Points: j.Mark.Points, Broken: j.Mark.Off,
+		Dimensions: []answer.Dimension{}, Values: []answer.Value{}, Reasons: []answer.Reason{}, Conflict: []string{}, Changes: []string{},
+		Missing: []answer.Missing{}, Steps: []answer.Step{}, Mistakes: []answer.Mistake{}, Neighbours: []string{}}
+	if j.trade != nil {
+		a.Name = &j.trade.ID
+	}
+	for _, joint := range slices.Sorted(mapKeys(o.Holds)) {
+		a.Holds[joint] = o.Holds[joint].ID
+		if joint == link.Fit {
+			a.Says += "; fit " + o.Holds[joint].Says
+		} else {
+			a.Says += ", " + joint + " " + o.Holds[joint].Says
+		}
+	}
+	for pick, row := range j.Set.Rows {
+		a.Picks[pick] = row
+	}
+	a.Reasons = append(j.noRows(b, w), w.Reasons(b.Base, &j.Found)...)
+	a.Conflict = append(a.Conflict, why.Conflict(a.Reasons)...)
+	a.Missing = append(a.Missing, b.missing(j)...)
+	j.scores(b, &a)
+	a.Values = append(a.Values, j.values()...)
+	a.Mistakes = append(a.Mistakes, w.Mistakes()...)
+	a.Neighbours = append(a.Neighbours, w.Neighbours(b.Near)...)
+	a.Steps = append(a.Steps, w.Steps(b.Base)...)
+	for _, win := range j.Found.Windows {
+		a.Dimensions = append(a.Dimensions, j.dimension(win, w))
+	}
+	j.answer = a
+}
+
+// noRows words the picks for which there is no row.
+func (j *Judged) noRows(b *Bench, w *why.Writer) []answer.Reason {
+	out := []answer.Reason{}
+	no := false
+	for _, c := range j.Set.Failed {
+		out = append(out, answer.Reason{Rule: c.FullID, What: "need", Strength: rules.StrengthWord(c.Strength), Ground: rules.GroundWord(c.Ground),
+			Holds: &no, Text: w.Sentence(c.Why), Remedy: w.Sentence(c.Remedy), Source: b.Base.Cite(c.From, c.Grade), Grade: c.Grade.String(),
+			Proved: true, Blocks: c.Strength == link.Must})
+	}
+	return out
+}
+
+// rowNames is what each picked row, and each row of the case, is called.
+func (b *Bench) rowNames(j *Judged) map[string]string {
+	out := map[string]string{}
+	for i := range j.Option.Picks {
+		p := &j.Option.Picks[i]
+		id, ok := j.Set.Rows[p.Full]
+		if !ok {
+			continue
+		}
+		out[p.Full] = id
+		for _, r := range b.Given.Rows(p.From) {
+			if r.ID == id && r.Says != "" {
+				out[p.Full] = r.Says
+			}
+		}
+	}
+	for _, side := range []string{"shaft", "hub"} {
+		out[side+".material"] = b.Given.Material(side)
+	}
+	return out
+}
+
+// missing asks for what would settle the option, each thing once.
+func (b *Bench) missing(j *Judged) []answer.Missing {
+	var out []answer.Missing
+	seen := map[string]bool{}
+	add := func(slots []string) {
+		for _, s := range slots {
+			name, ask, with := b.Given.Missing(s)
+			if !seen[name] {
+				seen[name] = true
+				out = append(out, answer.Missing{Name: name, Ask: ask, With: with})
+			}
+		}
+	}
+	add(j.Found.Missing)
+	for i := range j.Found.States {
+		if s := &j.Found.States[i]; s.Holds == solve.Depends && s.Applies != solve.No {
+			add(s.Of)
+		}
+	}
+	return out
+}
+
+func (j *Judged) scores(b *Bench, a *answer.Option) {
+	for _, c := range b.Base.Input.Criteria {
+		e := j.Mark.Scores[c.ID]
+		s := answer.Score{Value: finite(e.Value), Unit: c.Dim.String(), Points: e.Points, Parts: []answer.Part{}, Dim: c.Dim}
+		for _, p := range j.Option.Scores {
+			if p.Criterion == c.ID && p.Node != 0 {
+				s.Parts = append(s.Parts, answer.Part{Says: p.Says, Value: finite(j.Found.Reg[p.Node]), Dim: c.Dim})
+			}
+		}
+		for _, t := range []struct {
+			id, says, of string
+			dim          quantity.Dim
+		}{{"cost", "bench hours", "total.hours", quantity.TimeDim}, {"cost", "bought", "total.costs", quantity.MoneyDim},
+			{"out-of-service", "at the bench", "total.hours", quantity.TimeDim}, {"out-of-service", "waiting", "total.wait", quantity.TimeDim}} {
+			if n := j.Option.Totals[t.of]; t.id == c.ID && n != 0 {
+				s.Parts = append(s.Parts, answer.Part{Says: t.says, Value: finite(j.Found.Reg[n]), Dim: t.dim})
+			}
+		}
+		a.Scores[c.ID] = s
+	}
+}
+
+// values are the worked values of the design that have a meaning for a reader.
+func (j *Judged) values() []answer.Value {
+	var out []answer.Value
+	for i := range j.Option.Named {
+		n := &j.Option.Named[i]
+		if n.Node == 0 || n.Says == "" {
+			continue
+		}
+		v := j.Found.Reg[n.Node]
+		if math.IsNaN(v) || math.IsInf(v, 0) {
+			continue
+		}
+		out = append(out, answer.Value{Name: n.Name, Says: n.Says, Value: v, Unit: n.Dim.String(), Dim: n.Dim, Formula: j.formula(n.Node)})
+	}
+	return out
+}
+
+func (j *Judged) formula(n tape.Node) string {
+	return j.Option.Program.Formula(n, func(s tape.Node) string {
+		name := j.Option.Program.SlotName(s)
+		for i := range j.Option.Named {
+			if j.Option.Named[i].Node == s && s != n {
+				return j.Option.Named[i].Name
+			}
+		}
+		return strings.TrimSuffix(name, ".target")
+	})
+}
+
+func (j *Judged) dimension(w solve.Window, words *why.Writer) answer.Dimension {
+	d := answer.Dimension{ID: w.ID, Low: answer.Edge{Value: w.Low, By: list(w.LowBy), Slope: map[string]float64{}},
+		High:   answer.Edge{Value: w.High, By: list(w.HighBy), Slope: map[string]float64{}},
+		Target: w.Target, Lower: w.Lower, Upper: w.Upper, Gauge: w.Gauge, Holds: w.Machine, Made: w.Held}
+	for i := range j.Option.Dims {
+		if x := &j.Option.Dims[i]; x.ID == w.ID {
+			d.Name, d.Part, d.Suits, d.On = x.Says, x.Part, x.Suits, words.Rows[x.By]
+		}
+	}
+	return d
+}
+
+func list(s []string) []string {
+	if s == nil {
+		return []string{}
+	}
+	return s
+}
+
+// finite keeps JSON readable: what cannot be counted is told as the largest number there is.
+func finite(v float64) float64 {
+	switch {
+	case math.IsNaN(v):
+		return 0
+	case math.IsInf(v, 1):
+		return math.MaxFloat64
+	case math.IsInf(v, -1):
+		return -math.MaxFloat64
+	}
+	return v
+}
+
+func mapKeys[V any](m map[string]V) func(func(string) bool) {
+	return func(yield func(string) bool) {
+		for k := range m {
+			if !yield(k) {
+				return
+			}
+		}
+	}
+}
+
+// Methods gives each trade name its best option.
+func Methods(base *rules.Base, purpose *link.Part, options []answer.Option) []answer.Method {
+	var out []answer.Method
+	for i := range base.Names {
+		n := &base.Names[i]
+		m := answer.Method{Name: n.ID, Says: n.Says, Verdict: answer.RuledOut, Kind: answer.Never}
+		for k := range options {
+			o := &options[k]
+			if o.Name == nil || *o.Name != n.ID {
+				continue
+			}
+			if m.Best == nil {
+				m.Best, m.Verdict, m.Kind, m.Rank, m.Points, m.Why = &o.ID, o.Verdict, o.Kind, o.Rank, o.Points, why.Decides(o.Reasons)
+				continue
+			}
+			m.Others++
+		}
+		if m.Best == nil {
+			m.Why = n.Cannot[purpose.ID]
+			if m.Why == "" && !possible(base, n) {
+				continue // no treatment of the rule base answers to this name yet
+			}
+		}
+		out = append(out, m)
+	}
+	slices.SortStableFunc(out, func(a, b answer.Method) int {
+		if (a.Best == nil) != (b.Best == nil) {
+			if a.Best == nil {
+				return 1
+			}
+			return -1
+		}
+		return a.Rank - b.Rank
+	})
+	return out
+}
+
+// possible reports whether the rule base has the treatments a name asks for.
+func possible(base *rules.Base, n *rules.TradeName) bool {
+	has := func(side link.Side, ids []string) bool {
+		if len(ids) == 0 {
+			return true
+		}
+		for _, p := range base.Input.Parts {
+			if p.Side == side && slices.Contains(ids, p.ID) {
+				return true
+			}
+		}
+		return false
+	}
+	if len(n.Any) > 0 && !has(link.Shaft, n.Any) && !has(link.Hub, n.Any) {
+		return false
+	}
+	return has(link.Shaft, n.Shaft) && has(link.Hub, n.Hub) && has(link.Hold, n.Fit)
+}
+
+// Buying finds the price of a bought part at which it would win over the best
+// option that buys none.
+func (b *Bench) Buying(list []*Judged) *answer.Buying {
+	var repair, buy *Judged
+	for _, j := range list {
+		if !j.Open() || j.Verdict == answer.CantTell {
+			continue
+		}
+		bought := j.Option.Hub.ID == "replace"
+		if bought && buy == nil {
+			buy = j
+		}
+		if !bought && repair == nil {
+			repair = j
+		}
+	}
+	name := b.Called["hub"]
+	switch {
+	case buy == nil:
+		return &answer.Buying{Text: "Buying a new " + name + " is not among what works: see why hub-replace."}
+	case repair == nil:
+		return &answer.Buying{Text: "Nothing works but a bought " + name + "."}
+	}
+	slot, ok := buy.Option.Slot("hub.price")
+	if !ok {
+		return nil
+	}
+	points := func(price float64) float64 {
+		reg := slices.Clone(buy.Found.Reg)
+		reg[slot.Node] = price
+		buy.Option.Program.Run(reg)
+		found := buy.Found
+		found.Reg = reg
+		m := *buy
+		m.Found = found
+		return b.mark(&m)
+	}
+	out := &answer.Buying{}
+	if k, ok := b.Given.Value("hub.price"); ok && k.Says == "stated" {
+		v := k.Best
+		out.Now = &v
+	}
+	lo, hi := 0.0, 1e6
+	if points(lo) < repair.Mark.Points {
+		out.Text = fmt.Sprintf("A bought %s would not win at any price: it stands at %.0f points as a gift, against %.0f.", name, points(lo), repair.Mark.Points)
+		return out
+	}
+	for range 60 {
+		mid := lo + (hi-lo)/2
+		if points(mid) >= repair.Mark.Points {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	p := lo
+	out.Price = &p
+	out.Text = fmt.Sprintf("A bought %s wins at %s or less", name, b.Speech.Say(p, quantity.MoneyDim))
+	if out.Now != nil {
+		out.Text += "; it stands at " + b.Speech.Say(*out.Now, quantity.MoneyDim)
+	}
+	out.Text += "."
+	return out
+}

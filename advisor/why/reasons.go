@@ -1,0 +1,93 @@
+package why
+
+import (
+	"math"
+
+	"wornfit/advisor/answer"
+	"wornfit/advisor/solve"
+	"wornfit/rules"
+	"wornfit/rules/link"
+)
+
+// Reasons words every need and limit that applies, the blocking ones first,
+// then what is broken, then what holds, each in the order of the files.
+func (w *Writer) Reasons(base *rules.Base, ans *solve.Answer) []answer.Reason {
+	blocks := map[int]bool{}
+	for _, i := range ans.Broken {
+		blocks[i] = true
+	}
+	var groups [3][]answer.Reason
+	for i := range ans.States {
+		c, s := &w.Option.Checks[i], &ans.States[i]
+		if s.Applies == solve.No {
+			continue
+		}
+		r := w.reason(base, c, s)
+		r.Blocks = blocks[i]
+		g := 2
+		switch {
+		case r.Blocks:
+			g = 0
+		case s.Holds != solve.Yes:
+			g = 1
+		}
+		groups[g] = append(groups[g], r)
+	}
+	return append(append(groups[0], groups[1]...), groups[2]...)
+}
+
+func (w *Writer) reason(base *rules.Base, c *link.Check, s *solve.State) answer.Reason {
+	r := answer.Reason{Rule: c.FullID, What: "limit", Strength: rules.StrengthWord(c.Strength), Ground: rules.GroundWord(c.Ground),
+		Text: w.Sentence(c.Why), Remedy: w.Sentence(c.Remedy), Source: base.Cite(c.From, c.Grade), Grade: c.Grade.String(),
+		Proved: s.Proved, Weak: s.Weak, Unit: c.Dim.String(), Dim: c.Dim}
+	if c.Need {
+		r.What, r.Unit = "need", ""
+	} else if m := s.Worst; !math.IsInf(m, 0) && !math.IsNaN(m) {
+		r.Margin = &m
+	}
+	yes, no := true, false
+	switch s.Holds {
+	case solve.Yes:
+		r.Holds = &yes
+	case solve.No:
+		r.Holds = &no
+	}
+	return r
+}
+
+// Decides is the one reason that decided: the first that blocks, else the
+// first should that is broken; "" when nothing stands in the way.
+func Decides(reasons []answer.Reason) string {
+	for _, r := range reasons {
+		if r.Blocks {
+			return r.Text
+		}
+	}
+	for _, r := range reasons {
+		if r.Holds == nil && r.Strength == "must" {
+			return "not known well enough: " + r.Text
+		}
+	}
+	for _, r := range reasons {
+		if r.Holds != nil && !*r.Holds && r.Strength == "should" {
+			return r.Text
+		}
+	}
+	for _, r := range reasons {
+		if r.Holds == nil && r.Strength == "should" {
+			return "not known: " + r.Text
+		}
+	}
+	return ""
+}
+
+// Conflict lists the rules in the way, in words.
+func Conflict(reasons []answer.Reason) []string {
+	var out []string
+	for _, r := range reasons {
+		if r.Blocks {
+			out = append(out, r.Text)
+		}
+	}
+	return out
+}
