@@ -70,18 +70,23 @@ func among(list []link.SeamName, name string) bool {
 
 // aim reads what the design should come near.
 func (l *loader) aim(sc *scope, n yamldoc.Node) {
-	if !n.Keys("least", "most", "middle", "nearest", "of") {
+	if !n.Keys("least", "most", "middle", "nearest", "of", "first") {
 		return
 	}
 	if n.Get("nearest").Present() != n.Get("of").Present() {
 		n.Fault("an aim says nearest without of, or of without nearest", "write {nearest: TABLE, of: SIZE}")
 		return
 	}
-	if len(n.Entries()) != 1 && !n.Get("nearest").Present() {
+	first, _ := n.Get("first").YesNo()
+	said := len(n.Entries())
+	if n.Get("first").Present() {
+		said--
+	}
+	if said != 1 && !n.Get("nearest").Present() {
 		n.Fault("an aim says more or less than one thing", "write one of {least: ...}, {most: ...}, {middle: ...}; a second aim is a line of its own")
 		return
 	}
-	a := link.Aim{Least: sc.infer(n.Get("least")), Most: sc.infer(n.Get("most")), Middle: sc.infer(n.Get("middle")), Of: sc.infer(n.Get("of"))}
+	a := link.Aim{First: first, Least: sc.infer(n.Get("least")), Most: sc.infer(n.Get("most")), Middle: sc.infer(n.Get("middle")), Of: sc.infer(n.Get("of"))}
 	if t := n.Get("nearest"); t.Present() {
 		if a.Nearest = t.Text(); !l.rowsFrom(t, a.Nearest) {
 			return

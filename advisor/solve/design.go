@@ -47,13 +47,12 @@ func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answ
 		q.spread()
 		q.place(start)
 		kept, ok := q.settle(musts, all, coords, a, b)
-		if !ok {
-			ok = q.closer(musts, coords, a, b)
-			kept = musts
+		if !ok || count(kept) < count(all) {
+			kept, ok = q.closer(musts, all, kept, coords, a, b, ok)
 		}
 		if ok {
 			if b.Whole {
-				q.aims(kept, coords, a)
+				q.aims(kept, all, coords, a)
 			}
 			return q.answer(facts, kept, a, b)
 		}
@@ -131,33 +130,37 @@ func (q *problem) giveBack(kept, all []bool, span []float64, a against, b Budget
 	return kept
 }
 
-// closer holds sizes closer than the machine's width: as close as the gauges
-// can tell, then each as wide as it may be, the last cut first, so that earlier
-// dimensions give way.
-func (q *problem) closer(musts []bool, coords []interval.I, a against, b Budget) bool {
-	full := append([]float64(nil), q.width...)
+// closer tries sizes held closer than the machines' widths, as close as the
+// gauges can tell: where that makes a design, or keeps a should that full widths
+// give up, each size is then given all the width it may have, the last cut
+// first, so that earlier dimensions give way. Else the full widths stand.
+func (q *problem) closer(musts, all, full []bool, coords []interval.I, a against, b Budget, works bool) ([]bool, bool) {
+	wide, at := append([]float64(nil), q.width...), q.coordinates()
 	q.tightest()
-	span := spansOf(coords)
-	if v := q.climb(musts, span, a, b.Ascent, 1e9); v < 0 {
-		copy(q.width, full)
+	kept, ok := q.settle(musts, all, coords, a, b)
+	if !ok || works && count(kept) <= count(full) {
+		copy(q.width, wide)
 		q.spread()
-		return false
+		q.place(at)
+		return full, works
 	}
+	q.widen(kept, wide, coords, a, b)
+	return kept, true
+}
+
+// widen gives each dimension the most of its machine's width that a design bears.
+func (q *problem) widen(kept []bool, wide []float64, coords []interval.I, a against, b Budget) {
+	span := spansOf(coords)
 	for k := len(q.free) - 1; k >= 0; k-- {
 		i := q.free[k]
-		lo, hi := q.width[i], full[i]
-		good := q.coordinates()
-		for range 8 {
-			w := lo + (hi-lo)/2
-			if hi-lo < 2e-7 {
-				break
-			}
-			q.width[i] = w
+		lo, hi, good := q.width[i], wide[i], q.coordinates()
+		for try := hi; hi-lo > 2e-7; try = lo + (hi-lo)/2 {
+			q.width[i] = try
 			q.spread()
-			if v := q.climb(musts, span, a, b.Ascent/2, 0); v >= 0 {
-				lo, good = w, q.coordinates()
+			if v := q.climb(kept, span, a, b.Ascent/2, 0); v >= 0 {
+				lo, good = try, q.coordinates()
 			} else {
-				hi = w
+				hi = try
 				q.place(good)
 			}
 		}
@@ -165,8 +168,6 @@ func (q *problem) closer(musts []bool, coords []interval.I, a against, b Budget)
 		q.spread()
 		q.place(good)
 	}
-	v, _ := q.truly(musts, a)
-	return v >= 0
 }
 
 // tightest narrows every width to twice what its gauge can tell.

@@ -11,19 +11,27 @@ import (
 // aims moves the design from the largest least margin to what the option aims
 // at, in the order of the aims: each is held while the next is met. A tenth
 // of a machine width (or a quarter of what there is) is left to every rule.
-func (q *problem) aims(kept []bool, coords []interval.I, a against) {
+func (q *problem) aims(kept, all []bool, coords []interval.I, a against) {
 	rows := len(q.rows)
 	defer func() { q.rows = q.rows[:rows] }()
 	active := append([]bool(nil), kept...)
 	least, _ := q.truly(kept, a)
 	spare := min(0.1, max(0, least/4))
+	for i := range all {
+		if all[i] && !kept[i] && q.rows[i].free { // a should given up: come as near to it as may be
+			active = q.pull(active, coords, a, q.rows[i].plus, true, spare)
+			spare *= 0.8 // each aim met leaves the next a little room
+		}
+	}
 	var middles []tape.Node
 	for _, aim := range q.m.Option.Aims {
 		switch {
 		case aim.Least != 0:
 			active = q.pull(active, coords, a, aim.Least, false, spare)
+			spare *= 0.8
 		case aim.Most != 0:
 			active = q.pull(active, coords, a, aim.Most, true, spare)
+			spare *= 0.8
 		case aim.Middle != 0:
 			middles = append(middles, aim.Middle)
 		}
@@ -62,7 +70,7 @@ func (q *problem) pull(active []bool, coords []interval.I, a against, node tape.
 	best := q.coordinates()
 	for range 28 {
 		at.offset = good + sign*step
-		if q.climb(active, span, a, 16, spare) >= spare {
+		if q.climb(active, span, a, 16, spare) >= spare*(1-1e-6)-1e-9 {
 			good = at.offset
 			best = q.coordinates()
 		} else {

@@ -2,6 +2,7 @@ package link
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"wornfit/rules/fault"
@@ -151,6 +152,15 @@ func (l *linker) aims(lw *lowering, e *env) {
 		l.opt.Aims = append(l.opt.Aims, LinkedAim{Aim: *a, Of: e.part, Joint: e.jointName(),
 			Least: lw.expr(e, a.Least), Most: lw.expr(e, a.Most), Middle: lw.expr(e, a.Middle), Of_: lw.expr(e, a.Of)})
 	}
+	slices.SortStableFunc(l.opt.Aims, func(a, b LinkedAim) int {
+		switch {
+		case a.First && !b.First:
+			return -1
+		case b.First && !a.First:
+			return 1
+		}
+		return 0
+	})
 }
 
 // named lists the defines that say what they are, and those that something

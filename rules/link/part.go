@@ -172,6 +172,7 @@ type Joint struct {
 // Aim is what the design should come near, in the order listed.
 type Aim struct {
 	Least, Most, Middle *lang.Expr
+	First               bool       // before the aims of the other files
 	Nearest             string     // a list of stock sizes
 	Of                  *lang.Expr // what is to be nearest
 }
