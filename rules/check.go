@@ -3,21 +3,26 @@ package rules
 import (
 	"errors"
 
+	"wornfit/calc/kernel"
 	"wornfit/rules/fault"
 	"wornfit/rules/link"
 )
 
-// Check looks at a base that loaded without faults as `knowledge check` does:
-// rules that can never be kept or always are, pairs that contradict, and every
-// option that the files make, linked.
-func (b *Base) Check() fault.List {
-	var faults fault.List
+// Check loads a rule base as `knowledge check` does. In one run it tells the
+// faults that Load tells, rules that can never be kept or always are, pairs that
+// contradict, and, once the files are sound, what goes wrong when they are
+// joined into options.
+func Check(layers []Layer, calc []kernel.Kernel) (*Base, fault.List) {
+	b, faults := Load(layers, calc)
+	sound := len(faults) == 0
 	for _, p := range b.Input.Parts {
 		b.judge(p, &faults)
 	}
-	b.linkAll(&faults)
+	if sound {
+		b.linkAll(&faults)
+	}
 	faults.Sort()
-	return faults
+	return b, faults
 }
 
 // Remarks tells what is no fault but wants a look: names that nothing uses,

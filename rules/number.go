@@ -2,6 +2,7 @@ package rules
 
 import (
 	"errors"
+	"strings"
 
 	"wornfit/calc/interval"
 	"wornfit/calc/quantity"
@@ -27,12 +28,13 @@ func amount(n yamldoc.Node, kind string) (r interval.I, of quantity.Dim, ok bool
 	}
 	var t quantity.Typed
 	var err error
-	if kind == "" {
-		if t, err = quantity.Parse(text, quantity.Number); err != nil {
-			t, err = quantity.ParseAny(text)
-		}
-	} else {
+	switch {
+	case kind != "":
 		t, err = quantity.ParseKind(text, kind)
+	case strings.HasSuffix(text, "%") || text[len(text)-1] >= '0' && text[len(text)-1] <= '9':
+		t, err = quantity.Parse(text, quantity.Number)
+	default:
+		t, err = quantity.ParseAny(text)
 	}
 	if err == nil {
 		err = t.Is(quantity.Plain, quantity.Range)
