@@ -29,6 +29,7 @@ func (l *loader) need(sc *scope, n yamldoc.Node) {
 		return
 	}
 	l.beforeSizes(sc, r.Test, is, "a need")
+	l.becomes(&r)
 	sc.d.part.Needs = append(sc.d.part.Needs, r)
 }
 
@@ -45,6 +46,7 @@ func (l *loader) limit(sc *scope, n yamldoc.Node) {
 	if !l.quietly(func() (faults fault.List) { r.Left, r.Right, r.Sense, faults = src.CheckLimit(sc); return faults }) {
 		return
 	}
+	l.becomes(&r)
 	sc.d.part.Limits = append(sc.d.part.Limits, r)
 }
 
