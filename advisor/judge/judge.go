@@ -67,9 +67,11 @@ func (b *Bench) Judge(c link.Combination) (*Judged, error) {
 	known := b.Given.Fill(o)
 	sets, missing, cut := o.PickSets(known, b.Given.Rows, mostSets)
 	var best *Judged
+	shared := solve.NewShared()
 	for _, set := range sets {
 		j := &Judged{Combination: c, Option: o, Set: set, Cut: cut, trade: b.Base.NameOf(c)}
 		j.Model = b.model(o, known, set)
+		j.Model.Shared = shared
 		b.solve(j, solve.Quick, missing)
 		if best == nil || better(j, best) {
 			best = j

@@ -47,11 +47,13 @@ func (q *problem) declared() []interval.I {
 // It reports whether the box is proved empty, and by which row.
 func (q *problem) narrow(reg []interval.I, rounds int) (empty bool, by int) {
 	work := make([]interval.I, len(reg))
+	copy(q.tmp, q.reg)
+	q.all.Run(q.tmp)
 	for range rounds {
 		moved := false
 		for i := range q.rows {
 			r := &q.rows[i]
-			if !r.must || r.check < 0 || q.applies(&q.m.Option.Checks[r.check]) != Yes {
+			if !r.must || r.check < 0 || !r.sure {
 				continue
 			}
 			copy(work, reg)
@@ -82,8 +84,6 @@ func (q *problem) narrow(reg []interval.I, rounds int) (empty bool, by int) {
 // leans returns the end of a cut or gauge slot that was worst for the row when
 // corners were last frozen; any end is a fair demand.
 func (q *problem) leans(r *row, s slot) float64 {
-	copy(q.tmp, q.reg)
-	r.prog.Run(q.tmp)
 	r.prog.Gradient(q.tmp, q.adj, r.plus)
 	if q.adj[s.node] > 0 {
 		return s.span.Lo
@@ -148,7 +148,7 @@ func (q *problem) impossible(reg []interval.I, budget int) bool {
 func (q *problem) proved(r *row) bool {
 	base := make([]interval.I, q.prog.Len())
 	r.prog.StartI(base)
-	for _, s := range q.prog.Uses(r.plus) {
+	for _, s := range q.uses(r.plus) {
 		base[s] = interval.Point(q.reg[s])
 	}
 	for _, i := range r.at {

@@ -21,9 +21,11 @@ func (q *problem) certify(box []interval.I) bool {
 	var slopes [][]interval.I
 	work, adj := make([]interval.I, len(box)), make([]interval.I, len(box))
 	point := make([]float64, len(box))
+	copy(q.tmp, q.reg)
+	q.all.Run(q.tmp)
 	for i := range q.rows {
 		r := &q.rows[i]
-		if !r.must || r.check < 0 || q.applies(&q.m.Option.Checks[r.check]) != Yes {
+		if !r.must || r.check < 0 || !r.sure {
 			continue
 		}
 		copy(work, box)

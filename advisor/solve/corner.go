@@ -21,23 +21,27 @@ func (q *problem) slope(r *row, reg []float64) {
 		for _, i := range r.at {
 			q.adj[q.slots[i].node] *= -1
 		}
+		for _, d := range q.dims {
+			q.adj[d.Target] *= -1
+		}
 	}
 }
 
 // corner returns the row's margin at the corner of its uncertain slots that is
-// worst for the classes in `a` and best for the rest.
+// worst for the classes in `a` and best for the rest. It leaves the corner in
+// tmp, run, and the row's slopes there in adj.
 func (q *problem) corner(r *row, a against) float64 {
 	copy(q.tmp, q.reg)
 	r.prog.Run(q.tmp)
+	q.slope(r, q.tmp)
 	if len(r.at) == 0 {
 		return r.value(q.tmp)
 	}
-	q.slope(r, q.tmp)
 	q.lean(r, a)
 	v := q.margin(r, q.tmp)
-	// where the slope turns on the way, the other end may be worse
-	r.prog.Run(q.tmp)
 	q.slope(r, q.tmp)
+	// where the slope turns on the way, the other end may be worse
+	turned := false
 	for _, i := range r.at {
 		s := &q.slots[i]
 		if s.class == sure || !a[s.class] || s.discrete {
@@ -49,6 +53,7 @@ func (q *problem) corner(r *row, a against) float64 {
 			if was == s.span.Lo {
 				q.tmp[s.node] = s.span.Hi
 			}
+			turned = true
 			if w := q.margin(r, q.tmp); w < v {
 				v = w
 			} else {
@@ -56,7 +61,11 @@ func (q *problem) corner(r *row, a against) float64 {
 			}
 		}
 	}
-	return q.margin(r, q.tmp)
+	if turned {
+		v = q.margin(r, q.tmp)
+		q.slope(r, q.tmp)
+	}
+	return v
 }
 
 // lean sets every uncertain slot in tmp to the end the slope points from (or to).
@@ -76,7 +85,7 @@ func (q *problem) lean(r *row, a against) {
 			q.tmp[s.node] = s.span.Lo
 		case g < 0:
 			q.tmp[s.node] = s.span.Hi
-		case s.span.Lo < s.span.Hi:
+		case s.span.Lo < s.span.Hi && !q.hasty:
 			q.flat(r, s, a[s.class])
 		}
 	}

@@ -42,7 +42,12 @@ func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answ
 	full := append([]float64(nil), q.width...)
 	q.points(all, coords, forAll, b.Points)
 	start := q.coordinates()
-	for _, a := range []against{forAll, exceptGaps, onlyMade} {
+	// as kind as can be: what fails so fails always
+	q.tightest()
+	if q.climb(musts, spansOf(coords), onlyMade, b.Ascent, 0) < 0 {
+		return q.nearest(musts, coords, facts, b, b.Boxes > 0 && q.impossible(box, b.Boxes))
+	}
+	for _, a := range q.kindnesses(musts) {
 		copy(q.width, full)
 		q.spread()
 		q.place(start)
@@ -60,12 +65,31 @@ func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answ
 	return q.nearest(musts, coords, facts, b, q.impossible(box, b.Boxes))
 }
 
+// kindnesses are the ways to take what is not certain that may differ: at its
+// worst; what is unknown at its kindest; the readings too.
+func (q *problem) kindnesses(musts []bool) []against {
+	var has against
+	for i := range q.rows {
+		for _, k := range q.rows[i].at {
+			has[q.slots[k].class] = has[q.slots[k].class] || musts[i]
+		}
+	}
+	out := []against{forAll}
+	if has[unknown] {
+		out = append(out, exceptGaps)
+	}
+	if has[read] {
+		out = append(out, onlyMade)
+	}
+	return out
+}
+
 // nearest is the answer when nothing works: what stands in the way at the
 // sizes that come nearest to a design.
 func (q *problem) nearest(musts []bool, coords []interval.I, facts []State, b Budget, proved bool) Answer {
 	q.tightest()
 	q.climb(musts, spansOf(coords), onlyMade, b.Ascent, 1)
-	q.judge(facts)
+	q.judge(facts, false)
 	ans := Answer{Works: NotProved, States: facts, Broken: q.inTheWay(musts, coords), Reg: q.plain()}
 	if proved {
 		ans.Works = No
@@ -162,6 +186,9 @@ func (q *problem) widen(kept []bool, wide []float64, coords []interval.I, a agai
 			} else {
 				hi = try
 				q.place(good)
+				if !b.Whole { // a quick look: all of it or none
+					break
+				}
 			}
 		}
 		q.width[i] = lo

@@ -44,12 +44,12 @@ func broken(q *problem, states []State) (out []int) {
 	}
 	for i := range q.rows {
 		r := &q.rows[i]
-		if r.free || !r.must || r.check < 0 || states[r.check].Applies != Yes {
+		if r.free || !r.must || r.check < 0 || !r.sure {
 			continue
 		}
 		reg := make([]interval.I, q.prog.Len())
 		r.prog.StartI(reg)
-		for _, s := range q.prog.Uses(r.plus) {
+		for _, s := range q.uses(r.plus) {
 			reg[s] = interval.Point(q.reg[s])
 		}
 		for _, k := range r.at {
@@ -73,7 +73,7 @@ func (q *problem) plain() []float64 {
 }
 
 // judge fills the state of every limit at the targets as they stand.
-func (q *problem) judge(states []State) {
+func (q *problem) judge(states []State, prove bool) {
 	for i := range q.rows {
 		r := &q.rows[i]
 		if r.check < 0 {
@@ -86,7 +86,7 @@ func (q *problem) judge(states []State) {
 		switch {
 		case s.Worst >= 0:
 			s.Holds = Yes
-			s.Proved = r.check >= 0 && q.proved(r)
+			s.Proved = prove && q.proved(r)
 		case q.corner(r, onlyMade) < 0:
 			s.Holds = No
 		default:

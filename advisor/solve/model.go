@@ -1,6 +1,9 @@
 package solve
 
-import "wornfit/rules/link"
+import (
+	"wornfit/rules/link"
+	"wornfit/rules/tape"
+)
 
 // Model is one option with one set of picks, ready to be solved.
 type Model struct {
@@ -9,6 +12,19 @@ type Model struct {
 	Width  map[string]float64    // full width the machine of each dimension holds, m
 	Gauge  map[string]float64    // uncertainty of gauging each dimension, m
 	Held   map[string]float64    // sizes already made, m
+	Shared *Shared               // what all sets of picks of one option share; nil: worked out anew
+}
+
+// Shared is what the programs of one option have in common over all its sets of
+// picks. It belongs to one goroutine at a time.
+type Shared struct {
+	only map[[2]tape.Node]*tape.Program
+	uses map[tape.Node][]tape.Node
+}
+
+// NewShared is empty: it fills as problems are laid out.
+func NewShared() *Shared {
+	return &Shared{only: map[[2]tape.Node]*tape.Program{}, uses: map[tape.Node][]tape.Node{}}
 }
 
 // Budget is counted in points and boxes, never seconds: same case, same bytes.
@@ -21,7 +37,7 @@ type Budget struct {
 
 // Quick is enough to rank an option; Thorough is for the best of each name.
 var (
-	Quick    = Budget{Points: 256, Ascent: 24, Boxes: 64}
+	Quick    = Budget{Points: 256, Ascent: 24}
 	Thorough = Budget{Points: 4096, Ascent: 80, Boxes: 512, Whole: true}
 )
 

@@ -37,6 +37,7 @@ type row struct {
 	flip   bool      // an aim's: margin = offset - reg[plus]
 	offset float64
 	must   bool
+	sure   bool          // its `when` is met whatever is unknown
 	at     []int         // indexes of the problem's slots it depends on
 	prog   *tape.Program // just what it needs
 	free   bool          // depends on a target
@@ -65,10 +66,15 @@ type problem struct {
 	m0    []float64   // margins of the active rows as lines left them
 	g0    [][]float64 // and their slopes to the coordinates
 	at0   []int       // and which rows they are
+	box   []interval.I
+	hasty bool // while climbing: a slot that no slope moves is left at its best value
 }
 
 func newProblem(m Model) *problem {
 	o := m.Option
+	if m.Shared == nil {
+		m.Shared = NewShared()
+	}
 	q := &problem{m: m, prog: o.Program, dims: o.Dims, index: map[tape.Node]int{}}
 	q.reg = make([]float64, q.prog.Len())
 	q.tmp = make([]float64, q.prog.Len())
@@ -143,10 +149,11 @@ func (q *problem) limits() {
 			q.needs = append(q.needs, i)
 			continue
 		}
-		if q.applies(c) == No {
+		when := q.applies(c)
+		if when == No {
 			continue
 		}
-		add(row{check: i, dim: -1, plus: c.Margin, must: c.Strength == link.Must}, c.Margin)
+		add(row{sure: when == Yes, check: i, dim: -1, plus: c.Margin, must: c.Strength == link.Must}, c.Margin)
 	}
 	for _, i := range q.free {
 		d := q.dims[i]
@@ -158,10 +165,10 @@ func (q *problem) limits() {
 
 // rests finds what a row depends on, and the program of just that.
 func (q *problem) rests(r *row, nodes ...tape.Node) {
-	r.prog = q.prog.Only(nodes...)
+	r.prog = q.only(nodes...)
 	seen := map[tape.Node]bool{}
 	for _, n := range nodes {
-		for _, s := range q.prog.Uses(n) {
+		for _, s := range q.uses(n) {
 			for _, i := range q.free {
 				r.free = r.free || q.dims[i].Target == s
 			}
@@ -171,6 +178,28 @@ func (q *problem) rests(r *row, nodes ...tape.Node) {
 			}
 		}
 	}
+}
+
+// only is the program of just these nodes, made once for the option.
+func (q *problem) only(nodes ...tape.Node) *tape.Program {
+	var key [2]tape.Node
+	copy(key[:], nodes)
+	p := q.m.Shared.only[key]
+	if p == nil || len(nodes) > 2 {
+		p = q.prog.Only(nodes...)
+		q.m.Shared.only[key] = p
+	}
+	return p
+}
+
+// uses are the slots a node depends on.
+func (q *problem) uses(n tape.Node) []tape.Node {
+	u, ok := q.m.Shared.uses[n]
+	if !ok {
+		u = q.prog.Uses(n)
+		q.m.Shared.uses[n] = u
+	}
+	return u
 }
 
 // applies says whether a check's `when` is met: it hangs on facts, never on sizes.
@@ -184,11 +213,14 @@ func (q *problem) applies(c *link.Check) Truth {
 
 // fact decides a yes-no of facts; when it depends, it names the slots it hangs on.
 func (q *problem) fact(n tape.Node) (Truth, []string) {
-	reg := make([]interval.I, q.prog.Len())
-	prog := q.prog.Only(n)
+	if q.box == nil {
+		q.box = make([]interval.I, q.prog.Len())
+	}
+	reg := q.box
+	prog := q.only(n)
 	prog.StartI(reg)
 	var of []string
-	for _, s := range q.prog.Uses(n) {
+	for _, s := range q.uses(n) {
 		reg[s] = interval.Point(q.reg[s])
 		if i, ok := q.index[s]; ok {
 			reg[s] = q.slots[i].span

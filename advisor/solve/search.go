@@ -80,6 +80,19 @@ func frac(x float64) float64 { return x - math.Floor(x) }
 // program says where to go within span, and the span shrinks when that proves
 // wrong. It stops early once enough is reached, and returns what it reached.
 func (q *problem) climb(active []bool, span []float64, a against, steps int, enough float64) float64 {
+	q.hasty = true
+	top := q.climbs(active, span, a, steps, enough)
+	q.hasty = false
+	if top < enough {
+		return top
+	}
+	if top = q.lines(active, a); top < enough { // a kink hid something: once more, slowly
+		top = q.climbs(active, span, a, steps, enough)
+	}
+	return top
+}
+
+func (q *problem) climbs(active []bool, span []float64, a against, steps int, enough float64) float64 {
 	n := len(q.free)
 	y := q.coordinates()
 	top := q.lines(active, a)
@@ -175,9 +188,9 @@ func (q *problem) flatScale(r *row) float64 {
 }
 
 // slopes fills in how a row's margin, at the corner left in tmp, changes with
-// each coordinate: moving a size moves what suits it too.
+// each coordinate, from the slopes that corner left: moving a size moves what
+// suits it too.
 func (q *problem) slopes(r *row, g []float64) {
-	r.prog.Gradient(q.tmp, q.adj, r.plus)
 	for i, d := range q.dims {
 		q.dt[i] = q.adj[d.Target]
 	}
@@ -185,11 +198,6 @@ func (q *problem) slopes(r *row, g []float64) {
 		r.prog.Gradient(q.tmp, q.adj, r.minus)
 		for i, d := range q.dims {
 			q.dt[i] -= q.adj[d.Target]
-		}
-	}
-	if r.flip {
-		for i := range q.dt {
-			q.dt[i] = -q.dt[i]
 		}
 	}
 	for i := len(q.dims) - 1; i > 0; i-- {

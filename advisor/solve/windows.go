@@ -224,7 +224,7 @@ func (q *problem) named(row int) []string {
 
 // answer judges the design where the targets stand.
 func (q *problem) answer(states []State, kept []bool, a against, b Budget) Answer {
-	q.judge(states)
+	q.judge(states, b.Whole)
 	ans := Answer{Works: Yes, States: states, Design: map[string]float64{}}
 	for _, d := range q.dims {
 		ans.Design[d.ID] = q.reg[d.Target]
@@ -252,7 +252,7 @@ func (q *problem) answer(states []State, kept []bool, a against, b Budget) Answe
 
 func (q *problem) hangsOn(node tape.Node, k int) bool {
 	t := q.dims[q.free[k]].Target
-	for _, s := range q.prog.Uses(node) {
+	for _, s := range q.uses(node) {
 		if s == t {
 			return true
 		}
