@@ -60,7 +60,7 @@ func (l *loader) suitsEarlier(sc *scope, n yamldoc.Node, d *link.Dimension, earl
 	}
 	switch {
 	case d.Suits == "" || slices.Contains(names, d.Suits):
-	case d.Suits == "mate" && sc.d.part.Finishes != d.ID:
+	case d.Suits == "mate" && sc.d.part.Finishes != d.ID && (sc.d.part.Finishes == "" || sc.d.dims[sc.d.part.Finishes]):
 		n.Fault(d.ID+" suits the mate, and is not the size this file finishes", "write finishes: "+d.ID+", or name an earlier dimension")
 	case d.Suits == "mate":
 	case sc.d.dims[d.Suits]:

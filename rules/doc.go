@@ -52,18 +52,19 @@
 //
 // # Vocabulary
 //
-//   - name: hub.outside              # dotted, snake_case; fixed for good
-//     says: outside diameter of the hub where it limits the wall
-//     role: given                    # given | reading | shop | wish
-//     quantity: length               # a kind of package quantity | word | yes-no | row
-//     range: 3 mm to 2 m
-//     words: {none: steady, heavy: hammering}    # quantity: word
-//     table: materials                           # quantity: row
-//     unknown: whole range           # or a stated usual value: {value: 20 degC, from: ..., seen: ...}
-//     changeable: no                 # or yes, or at a cost in words
-//     ask: What does the hub measure outside, across its thinnest place?
-//     with: caliper
-//     example: 44.5 mm
+//	# vocabulary/hub.yaml
+//	- name: hub.outside              # dotted, snake_case; fixed for good
+//	  says: outside diameter of the hub where it limits the wall
+//	  role: given                    # given | reading | shop | wish
+//	  quantity: length               # a kind of package quantity | word | yes-no | row
+//	  range: 3 mm to 2 m
+//	  words: {none: steady, heavy: hammering}    # quantity: word
+//	  table: materials                           # quantity: row
+//	  unknown: whole range           # every word, every row; or a usual value: {value: 20 degC, from: ..., seen: ...}
+//	  changeable: no                 # or yes, or at a cost in words
+//	  ask: What does the hub measure outside, across its thinnest place?
+//	  with: caliper
+//	  example: 44.5 mm
 //
 // words: may name another entry whose list it takes. vocabulary/tables.yaml
 // lists, for each table, its columns in the same form, and quantity: text for

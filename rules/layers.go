@@ -156,6 +156,26 @@ func (l *loader) in(folder string) (ids []string, docs []*yamldoc.Doc) {
 	return ids, docs
 }
 
+// unreadable reports that a file which all others rest on is missing or is no
+// YAML: what would be told of the others then is of no use.
+func (l *loader) unreadable() bool {
+	for _, p := range needed {
+		if len(l.files.by[p]) == 0 {
+			l.base.Vocabulary = &Vocabulary{}
+			return true
+		}
+	}
+	for p, docs := range l.files.by {
+		for _, d := range docs {
+			if !d.Root.Present() && (slices.Contains(needed, p) || path.Dir(p) == "vocabulary") {
+				l.base.Vocabulary = &Vocabulary{}
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // foldersKnown tells the files that nothing reads.
 func (l *loader) foldersKnown() {
 	folders := []string{"vocabulary", "pairings"}

@@ -53,6 +53,9 @@ func Load(layers []Layer, calc []kernel.Kernel) (*Base, fault.List) {
 		l.calc[k.Name] = k
 	}
 	l.read(layers)
+	if l.unreadable() {
+		return l.base, l.allFaults()
+	}
 	l.overrides()
 	l.each("sources.yaml", l.sources)
 	l.vocabulary()
@@ -67,11 +70,16 @@ func Load(layers []Layer, calc []kernel.Kernel) (*Base, fault.List) {
 	l.each("options.yaml", l.options)
 	l.finish()
 	l.notMet()
+	return l.base, l.allFaults()
+}
+
+// allFaults is every fault, in reading order.
+func (l *loader) allFaults() fault.List {
 	for _, d := range l.files.docs {
 		l.faults = append(l.faults, d.Faults...)
 	}
 	l.faults.Sort()
-	return l.base, l.faults
+	return l.faults
 }
 
 // each hands a file that must be there, and what later layers add to it, to its

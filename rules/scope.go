@@ -44,21 +44,22 @@ func (s *scope) Func(name string) (*lang.Func, bool) {
 	return f, true
 }
 
-// Near lists every name there is.
+// Near lists every name there is, rows with their columns.
 func (s *scope) Near() []string {
 	var out []string
+	add := func(name string) {
+		out = append(out, name)
+		if t, ok := s.Name(name); ok && t.Kind == lang.Row {
+			out = append(out, s.columnsOf(name, t.Table)...)
+		}
+	}
+	defer func(shaky bool) { s.l.shaky = shaky }(s.l.shaky) // a name at fault may be listed
 	if s.d != nil {
-		for n := range s.d.numbers {
-			out = append(out, n)
-		}
-		for n := range s.d.dims {
-			out = append(out, n)
-		}
-		for n := range s.d.defines {
-			out = append(out, n)
-		}
-		for n, from := range s.d.picks {
-			out = append(out, s.columnsOf(n, tableOf(from))...)
+		s.nearOwn(add)
+		for n, def := range s.d.defines {
+			if out = append(out, n); def.state == sound { // else looking at it now might find a circle that is none
+				add(n)
+			}
 		}
 	}
 	if s.it != "" {
@@ -67,20 +68,46 @@ func (s *scope) Near() []string {
 	seam := &s.l.base.Input.Seam
 	for _, list := range [][]link.SeamName{seam.Shaft, seam.Hub, seam.Purpose} {
 		for _, n := range list {
-			out = append(out, n.Name)
+			add(n.Name)
 		}
 	}
 	for n := range s.extra {
-		out = append(out, n)
+		add(n)
 	}
-	out = append(out, s.l.base.Vocabulary.order...)
+	for _, n := range s.l.base.Vocabulary.order {
+		add(n)
+	}
 	for n := range s.l.words {
-		out = append(out, n)
+		add(n)
 	}
 	for n := range s.l.calc {
 		out = append(out, n)
 	}
-	return sorted(out)
+	return slices.Compact(sorted(out))
+}
+
+// nearOwn lists the names of the file itself, of its joints and its joint.
+func (s *scope) nearOwn(add func(string)) {
+	for n := range s.d.numbers {
+		add(n)
+	}
+	for n := range s.d.dims {
+		add(n)
+	}
+	for n := range s.d.picks {
+		add(n)
+	}
+	seam := &s.l.base.Input.Seam
+	for j := range s.d.joints {
+		for _, f := range seam.Hold {
+			add(j + "." + f.Name)
+		}
+	}
+	if s.d.part.Side == link.Hold {
+		for _, f := range seam.Joint {
+			add("joint." + f.Name)
+		}
+	}
 }
 
 func (s *scope) columnsOf(name, table string) []string {

@@ -48,10 +48,11 @@ func keysOf(n yamldoc.Node) []string {
 // Grade is how well what a source says is known, before any number of it is
 // looked at.
 func (s Source) Grade() basis.Grade {
-	if g, ok := basis.ReadGrade(s.How); ok {
-		return g
+	g, _ := basis.ReadGrade(s.How)
+	if s.How == "none" {
+		return basis.Practice
 	}
-	return basis.Practice
+	return g
 }
 
 // splitFrom parts a `from`: one or two keys of sources, and a place in them.
