@@ -182,8 +182,8 @@ func (p *scanner) decimal(run string) (figure, *Refusal) {
 		return figure{}, p.noNumber()
 	case strings.Contains(run, "_"):
 		return figure{}, refuse(p.text, "write "+strings.ReplaceAll(run, "_", ""), "%q has an underscore in the number", p.text)
-	case len(run)-points-commas > mostDigits:
-		return figure{}, refuse(p.text, "write the digits a gauge can show, at most 12", "%q has a number of %d digits", p.text, len(run)-points-commas)
+	case len(zero(whole))+len(part) > mostDigits:
+		return figure{}, refuse(p.text, "write the digits a gauge can show, at most 12", "%q has a number of %d digits", p.text, len(zero(whole))+len(part))
 	case points+commas > 1:
 		return figure{}, refuse(p.text, "write one decimal point and no mark between thousands, such as 1234.5, and a range as 0.8 to 1.5 mm",
 			"%q has more than one point or comma in a number", p.text)
