@@ -60,6 +60,7 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 	judge.Sort(judged)
 	a.Options = judge.Options(judged)
 	a.Methods = judge.Methods(base, purpose, a.Options)
+	a.Condition = append(a.Condition, howBad(a.Options)...)
 	a.Buying = shop.Buying(judged)
 	a.Criteria = shop.Criteria()
 	return a, nil

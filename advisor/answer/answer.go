@@ -82,6 +82,7 @@ type Option struct {
 	Says       string            `json:"says"`
 	Shaft      string            `json:"shaft"`
 	Hub        string            `json:"hub"`
+	Purpose    string            `json:"-"`
 	Holds      map[string]string `json:"holds"`
 	Locks      map[string]string `json:"locks"`
 	Picks      map[string]string `json:"picks"`

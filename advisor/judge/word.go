@@ -19,7 +19,7 @@ import (
 func (j *Judged) word(b *Bench) {
 	o := j.Option
 	w := &why.Writer{Speech: b.Speech, Option: o, Reg: j.Found.Reg, Rows: b.rowNames(j), Called: b.Called}
-	a := answer.Option{ID: j.Combination.ID, Shaft: o.Shaft.ID, Hub: o.Hub.ID, DoneBy: "here",
+	a := answer.Option{ID: j.Combination.ID, Shaft: o.Shaft.ID, Hub: o.Hub.ID, Purpose: o.Purpose.ID, DoneBy: "here",
 		Says:  o.Shaft.Says + "; " + o.Hub.Says,
 		Holds: map[string]string{}, Locks: map[string]string{}, Picks: map[string]string{}, Scores: map[string]answer.Score{},
 		Verdict: j.Verdict, Kind: j.Kind, Points: j.Mark.Points, Broken: j.Mark.Off,
@@ -148,16 +148,41 @@ func (j *Judged) values() []answer.Value {
 	return out
 }
 
+// formula spells a value by the names it is worked out from: sizes by their
+// own names, what has a name of its own by that.
 func (j *Judged) formula(n tape.Node) string {
-	return j.Option.Program.Formula(n, func(s tape.Node) string {
-		name := j.Option.Program.SlotName(s)
-		for i := range j.Option.Named {
-			if j.Option.Named[i].Node == s && s != n {
-				return j.Option.Named[i].Name
-			}
+	p := j.Option.Program
+	names := map[tape.Node]string{}
+	for i := range j.Option.Named {
+		x := &j.Option.Named[i]
+		if _, had := names[x.Node]; !had && len(p.Uses(x.Node)) > 0 {
+			names[x.Node] = short(x.Name)
 		}
-		return strings.TrimSuffix(name, ".target")
+	}
+	for i := range j.Option.Dims {
+		names[j.Option.Dims[i].Value] = j.Option.Dims[i].ID
+	}
+	text := p.Formula(n, func(s tape.Node) string {
+		if name, ok := names[s]; ok && s != n {
+			return name
+		}
+		return short(p.SlotName(s))
 	})
+	return strings.NewReplacer("3.141592653589793", "pi", "0.7853981633974483", "pi/4").Replace(text)
+}
+
+// short drops the file's name before a private name: hub/bush.wall is wall.
+func short(name string) string {
+	if i := strings.IndexByte(name, '/'); i >= 0 {
+		if k := strings.IndexByte(name[i:], '.'); k >= 0 {
+			end := ""
+			if strings.HasSuffix(name, ")") && strings.Contains(name[:i], "(") {
+				end = name[:strings.IndexByte(name, '(')+1]
+			}
+			return end + name[i+k+1:]
+		}
+	}
+	return name
 }
 
 func (j *Judged) dimension(w solve.Window, words *why.Writer) answer.Dimension {

@@ -7,6 +7,7 @@ import (
 	"wornfit/advisor/solve"
 	"wornfit/rules"
 	"wornfit/rules/link"
+	"wornfit/rules/tape"
 )
 
 // Reasons words every need and limit that applies, the blocking ones first,
@@ -49,10 +50,46 @@ func (w *Writer) reason(base *rules.Base, c *link.Check, s *solve.State) answer.
 	switch s.Holds {
 	case solve.Yes:
 		r.Holds = &yes
+		r.Text = w.kept(c)
 	case solve.No:
 		r.Holds = &no
 	}
 	return r
+}
+
+// kept says of a rule that is kept what it came to, not what would be wrong:
+// the two sides of a limit, or that a need's trouble is not there.
+func (w *Writer) kept(c *link.Check) string {
+	if c.Need {
+		return "not so: " + w.Sentence(c.Why)
+	}
+	most := "at most"
+	if c.Sense == link.AtLeast {
+		most = "at least"
+	}
+	left, right := w.side(c.Left), w.side(c.Right)
+	if left != "" {
+		left += " "
+	}
+	if right != "" {
+		right = ", " + right
+	}
+	return left + w.Speech.Say(w.Reg[c.Left], c.Dim) + " (" + most + " " + w.Speech.Say(w.Reg[c.Right], c.Dim) + right + ")"
+}
+
+// side is what one side of a limit is called, "" where it has no name.
+func (w *Writer) side(n tape.Node) string {
+	for i := range w.Option.Dims {
+		if x := &w.Option.Dims[i]; x.Value == n {
+			return x.Says
+		}
+	}
+	for i := range w.Option.Named {
+		if x := &w.Option.Named[i]; x.Node == n && x.Says != "" {
+			return x.Says
+		}
+	}
+	return ""
 }
 
 // Decides is the one reason that decided: the first that blocks, else the

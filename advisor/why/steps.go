@@ -58,7 +58,7 @@ func (w *Writer) Neighbours(near map[link.Side][]string) []string {
 		for _, kind := range near[p.Side] {
 			for _, f := range p.Features {
 				if f.Kind == kind {
-					out = append(out, strings.ReplaceAll(kind, "-", " ")+": "+f.Answer+", "+f.Why)
+					out = append(out, w.Called[p.Side.String()]+", "+strings.ReplaceAll(kind, "-", " ")+": "+f.Answer+"; "+f.Why)
 				}
 			}
 		}

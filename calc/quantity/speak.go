@@ -206,7 +206,7 @@ var usual = map[Dim]usualUnits{
 	AreaDim:        apart(steps(AreaDim, "mm2", 0.0, "m2", 0.1), steps(AreaDim, "in2", 0.0)),
 	VolumeDim:      apart(steps(VolumeDim, "mm3", 0.0, "cm3", 1e-6, "m3", 0.1), steps(VolumeDim, "in3", 0.0)),
 	MassDim:        apart(steps(MassDim, "g", 0.0, "kg", 1.0), steps(MassDim, "lb", 0.0)),
-	TimeDim:        alike(TimeDim, "s", 0.0, "min", 120.0, "h", 3600.0),
+	TimeDim:        alike(TimeDim, "s", 0.0, "min", 120.0, "h", 3600.0, "years", 63115200.0),
 	RotationDim:    alike(RotationDim, "rpm", 0.0),
 	SpeedDim:       apart(steps(SpeedDim, "um/h", 0.0, "mm/s", 1e-6, "m/s", 0.1), steps(SpeedDim, "thou/h", 0.0, "ft/min", 1e-6)),
 	ForceDim:       apart(steps(ForceDim, "N", 0.0, "kN", 1000.0), steps(ForceDim, "lbf", 0.0)),
