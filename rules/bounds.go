@@ -17,13 +17,15 @@ type bounds struct {
 	base  *Base
 	part  *link.Part
 	b     *tape.Builder
+	prog  *tape.Program // once built
 	slots map[tape.Node]interval.I
+	kinds map[tape.Node]lang.Kind
 	defs  map[string]tape.Node // 0: being worked out
 	depth int                  // of ranges that rest on other sizes
 }
 
 func newBounds(base *Base, p *link.Part) *bounds {
-	return &bounds{base: base, part: p, b: tape.NewBuilder(), slots: map[tape.Node]interval.I{}, defs: map[string]tape.Node{}}
+	return &bounds{base: base, part: p, b: tape.NewBuilder(), slots: map[tape.Node]interval.I{}, kinds: map[tape.Node]lang.Kind{}, defs: map[string]tape.Node{}}
 }
 
 // lower gives the node of an expression; 0 when it is absent or cannot be run.
@@ -38,10 +40,13 @@ func (x *bounds) lower(e *lang.Expr) tape.Node {
 	return n
 }
 
-// start gives the registers of a built program with every slot at its range.
-func (x *bounds) start(p *tape.Program) []interval.I {
-	reg := make([]interval.I, p.Len())
-	p.StartI(reg)
+// build ends lowering.
+func (x *bounds) build() { x.prog = x.b.Build() }
+
+// start gives the registers with every slot at its range.
+func (x *bounds) start() []interval.I {
+	reg := make([]interval.I, x.prog.Len())
+	x.prog.StartI(reg)
 	for n, r := range x.slots {
 		reg[n] = r
 	}
@@ -54,16 +59,62 @@ func (x *bounds) enclose(e *lang.Expr) interval.I {
 	if n == 0 {
 		return interval.Whole()
 	}
-	p := x.b.Build()
-	reg := x.start(p)
-	p.Enclose(reg)
+	x.build()
+	reg := x.start()
+	x.prog.Enclose(reg)
 	return reg[n]
+}
+
+// value is the range of a node, narrowed by its slopes; reg comes from Enclose.
+func (x *bounds) value(reg []interval.I, n tape.Node) interval.I {
+	mid, slopes := make([]interval.I, x.prog.Len()), make([]interval.I, x.prog.Len())
+	x.prog.Middle(reg, mid)
+	return x.prog.MeanValue(reg, mid, slopes, n)
+}
+
+// mostCases is how many ways words and facts may fall before they are taken
+// together.
+const mostCases = 1024
+
+// each calls f with registers for every way in which the words and facts that
+// the nodes rest on can fall.
+func (x *bounds) each(nodes []tape.Node, f func(reg []interval.I)) {
+	var split []tape.Node
+	cases, met := 1, map[tape.Node]bool{}
+	for _, n := range nodes {
+		if n == 0 {
+			continue
+		}
+		for _, s := range x.prog.Uses(n) {
+			if k := x.kinds[s]; !met[s] && (k == lang.YesNo || k == lang.Word) && x.slots[s].Width() < mostCases {
+				met[s] = true
+				if cases *= int(x.slots[s].Width()) + 1; cases > mostCases {
+					f(x.start())
+					return
+				}
+				split = append(split, s)
+			}
+		}
+	}
+	reg := x.start()
+	var fall func(i int)
+	fall = func(i int) {
+		if i == len(split) {
+			f(reg)
+			return
+		}
+		for code := x.slots[split[i]].Lo; code <= x.slots[split[i]].Hi; code++ {
+			reg[split[i]] = interval.Point(code)
+			fall(i + 1)
+		}
+	}
+	fall(0)
 }
 
 func (x *bounds) slot(name string, r interval.I, k lang.Kind) (tape.Node, error) {
 	n := x.b.Slot(name)
 	x.b.Mark(n, k)
-	x.slots[n] = r
+	x.slots[n], x.kinds[n] = r, k
 	return n, nil
 }
 
