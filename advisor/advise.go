@@ -66,14 +66,18 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 	return a, nil
 }
 
-// thorough works the best option of each trade name, and those asked for, out
-// with the large budget.
+// shown is how many options are told in full.
+const shown = 5
+
+// thorough works the first options, the best of each trade name and those asked
+// for out with the large budget.
 func thorough(shop *judge.Bench, judged []*judge.Judged, only []string) error {
 	var list []*judge.Judged
 	seen := map[string]bool{}
-	for _, j := range judged {
+	for i, j := range judged {
 		name := j.Name()
-		if asked := slices.Contains(only, j.Combination.ID); asked || !seen[name] && j.Open() {
+		asked := slices.Contains(only, j.Combination.ID) || slices.Contains(only, name) && !seen[name]
+		if asked || (i < shown || !seen[name]) && j.Open() {
 			list = append(list, j)
 		}
 		seen[name] = true
