@@ -179,29 +179,3 @@ func (n Node) form() string {
 	}
 	return "nothing"
 }
-
-// Renamed returns the node with key `as` standing in the place of key `name`;
-// where there is no such key, with the value given, as if it were written there.
-func (n Node) Renamed(name, as, otherwise string) Node {
-	if !n.IsMap() {
-		return n
-	}
-	y := *n.y
-	y.Content = nil
-	found := false
-	for i := 0; i+1 < len(n.y.Content); i += 2 {
-		k := *n.y.Content[i]
-		switch k.Value {
-		case name:
-			continue
-		case as:
-			k.Value, found = name, true
-		}
-		y.Content = append(y.Content, &k, n.y.Content[i+1])
-	}
-	if !found {
-		y.Content = append(y.Content, &yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: name, Line: n.y.Line, Column: n.y.Column},
-			&yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: otherwise, Line: n.y.Line, Column: n.y.Column})
-	}
-	return Node{doc: n.doc, y: &y, Key: n.Key}
-}
