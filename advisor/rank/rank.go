@@ -114,14 +114,14 @@ func mustDepends(o *link.Option, ans *solve.Answer) bool {
 	return false
 }
 
-// kindOf: needs must each be met, so the hardest of them decides; limits are in
+// kindOf: needs, and limits that fail by themselves, must each be met, so the hardest of them decides; limits are in
 // each other's way, so the one easiest to give decides.
 func kindOf(o *link.Option, ans *solve.Answer) string {
 	hardest, easiest := link.Wish, link.Physics
 	needs, limits := false, false
 	for _, i := range ans.Broken {
 		g := o.Checks[i].Ground
-		if o.Checks[i].Need {
+		if o.Checks[i].Need || ans.States[i].Proved { // proved to fail by itself
 			needs, hardest = true, min(hardest, g)
 		} else {
 			limits, easiest = true, max(easiest, g)

@@ -89,8 +89,8 @@ func (q *problem) kindnesses(musts []bool) []against {
 func (q *problem) nearest(musts []bool, coords []interval.I, facts []State, b Budget, proved bool) Answer {
 	q.tightest()
 	q.climb(musts, spansOf(coords), onlyMade, b.Ascent, 1)
+	ans := Answer{Works: NotProved, States: facts, Broken: q.inTheWay(q.hardest(musts, coords, b), coords), Reg: q.plain()}
 	q.judge(facts, false)
-	ans := Answer{Works: NotProved, States: facts, Broken: q.inTheWay(musts, coords), Reg: q.plain()}
 	if proved {
 		ans.Works = No
 		for _, i := range ans.Broken {
@@ -218,6 +218,21 @@ func (q *problem) sets() (musts, all []bool) {
 		all[i] = r.must || r.free
 	}
 	return musts, all
+}
+
+// hardest gives the musts that are still in each other's way when what the shop
+// lacks and the owner wishes is left out; all of them when those alone are.
+func (q *problem) hardest(musts []bool, coords []interval.I, b Budget) []bool {
+	hard, fewer := append([]bool(nil), musts...), false
+	for i := range q.rows {
+		if c := q.rows[i].check; musts[i] && c >= 0 && q.m.Option.Checks[c].Ground >= link.Shop {
+			hard[i], fewer = false, true
+		}
+	}
+	if !fewer || q.climb(hard, spansOf(coords), onlyMade, b.Ascent, 0) >= 0 {
+		return musts
+	}
+	return hard
 }
 
 // inTheWay lists the checks that together hold the least margin down where the
