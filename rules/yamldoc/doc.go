@@ -56,7 +56,7 @@ func Read(name string, data []byte) *Doc {
 		return d
 	}
 	d.Root = Node{doc: d, y: top.Content[0]}
-	d.refuse(d.Root)
+	d.refuse(top.Content[0], nil)
 	return d
 }
 
@@ -93,28 +93,44 @@ func (d *Doc) syntax(err error, data []byte) {
 	d.Faults.Add(at, "", "not readable as YAML: "+says, remedy)
 }
 
-// refuse tells aliases, merge keys and repeated keys anywhere below n.
-func (d *Doc) refuse(n Node) {
-	switch n.y.Kind {
+// step is a place on the way down to a node: its key is spelt out only when
+// there is something to tell.
+type step struct {
+	up    *step
+	key   string
+	index int // of an item of a list, where key is ""
+}
+
+func (s *step) path() string {
+	switch {
+	case s == nil:
+		return ""
+	case s.key == "":
+		return fmt.Sprintf("%s[%d]", s.up.path(), s.index)
+	}
+	return join(s.up.path(), s.key)
+}
+
+// refuse tells aliases and repeated keys anywhere below y.
+func (d *Doc) refuse(y *yaml.Node, at *step) {
+	switch y.Kind {
 	case yaml.AliasNode:
-		n.Fault("an alias (*"+n.y.Value+") stands here", "write the value out")
-		return
+		d.Faults.Add(d.place(y), at.path(), "an alias (*"+y.Value+") stands here", "write the value out")
 	case yaml.MappingNode:
-		seen := map[string]*yaml.Node{}
-		for i := 0; i+1 < len(n.y.Content); i += 2 {
-			k := n.y.Content[i]
+		seen := make(map[string]*yaml.Node, len(y.Content)/2)
+		for i := 0; i+1 < len(y.Content); i += 2 {
+			k := y.Content[i]
 			if first, again := seen[k.Value]; again {
-				at := d.place(k)
-				d.Faults = append(d.Faults, fault.Fault{At: at, Key: join(n.Key, k.Value),
+				d.Faults = append(d.Faults, fault.Fault{At: d.place(k), Key: join(at.path(), k.Value),
 					Says:   fmt.Sprintf("%s is already given on line %d", k.Value, first.Line),
 					Remedy: "keep one of the two", Also: []fault.Place{d.place(first)}})
 			}
 			seen[k.Value] = k
-			d.refuse(Node{doc: d, y: n.y.Content[i+1], Key: join(n.Key, k.Value)})
+			d.refuse(y.Content[i+1], &step{up: at, key: k.Value})
 		}
 	case yaml.SequenceNode:
-		for i, c := range n.y.Content {
-			d.refuse(Node{doc: d, y: c, Key: fmt.Sprintf("%s[%d]", n.Key, i)})
+		for i, c := range y.Content {
+			d.refuse(c, &step{up: at, index: i})
 		}
 	}
 }

@@ -112,9 +112,9 @@ func (n Node) Keys(allowed ...string) bool {
 		n.Fault("found "+n.form()+" where keys and values should stand", "write one `key: value` a line")
 		return false
 	}
-	for _, e := range n.Entries() {
-		if !slices.Contains(allowed, e.Name) {
-			n.doc.Faults.Add(e.KeyAt, join(n.Key, e.Name), "there is no key "+e.Name+" here", fault.DidYouMean(e.Name, allowed))
+	for i := 0; i+1 < len(n.y.Content); i += 2 {
+		if k := n.y.Content[i]; !slices.Contains(allowed, k.Value) {
+			n.doc.Faults.Add(n.doc.place(k), join(n.Key, k.Value), "there is no key "+k.Value+" here", fault.DidYouMean(k.Value, allowed))
 		}
 	}
 	return true
