@@ -48,7 +48,7 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 		return a, nil
 	}
 	shop := &judge.Bench{Base: base, Given: given.New(base, cond), Speech: ask.Speech, Weights: weights(base, c),
-		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond)}
+		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond), Made: made(c, f)}
 	judged, err := each(link.All(base.Input, purpose), shop.Judge)
 	if err != nil {
 		return nil, err
@@ -154,6 +154,27 @@ func near(cond *condition.Condition) map[link.Side][]string {
 		for _, n := range s.Part.Near {
 			out[side] = append(out[side], n.Kind)
 		}
+	}
+	return out
+}
+
+// made lists the sizes of this fit that already came off the machine.
+func made(c *casefile.Case, f *casefile.Fit) []judge.Made {
+	var out []judge.Made
+	for _, m := range c.Made {
+		if m.Fit != f.ID {
+			continue
+		}
+		one := judge.Made{Dimension: m.Dimension, Surface: string(m.Surface)}
+		if g, ok := c.Gauge(m.With); ok {
+			one.U = g.Within.Hi
+		}
+		for _, s := range m.Sizes {
+			if s.Known {
+				one.Sizes = append(one.Sizes, s.Mid())
+			}
+		}
+		out = append(out, one)
 	}
 	return out
 }

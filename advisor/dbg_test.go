@@ -15,7 +15,7 @@ import (
 
 func TestDbg(t *testing.T) {
 	base, _ := knowledge.Load()
-	data, _ := os.ReadFile("../testdata/cases/" + os.Getenv("CASE") + ".yaml")
+	data, _ := os.ReadFile(casePath())
 	c, _ := casefile.Read("x", data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials")})
 	f := c.Fits[0]
 	cond, _ := condition.Find(c, f, expansion(base))

@@ -11,7 +11,7 @@ import (
 
 func TestDump(t *testing.T) {
 	base, _ := knowledge.Load()
-	data, _ := os.ReadFile("../testdata/cases/" + os.Getenv("CASE") + ".yaml")
+	data, _ := os.ReadFile(casePath())
 	c, faults := casefile.Read("x", data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials")})
 	if len(faults) > 0 {
 		t.Fatal(faults)
@@ -59,4 +59,27 @@ func TestDump(t *testing.T) {
 		}
 	}
 	fmt.Println(a.Buying)
+}
+
+func casePath() string {
+	if f := os.Getenv("FILE"); f != "" {
+		return f
+	}
+	return "../testdata/cases/" + os.Getenv("CASE") + ".yaml"
+}
+
+func TestDims(t *testing.T) {
+	base, _ := knowledge.Load()
+	data, _ := os.ReadFile(casePath())
+	c, faults := casefile.Read("x", data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials")})
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	a, _ := Advise(base, c, c.Fits[0], Ask{Speech: c.Speech()})
+	for _, o := range a.Options {
+		fmt.Printf("%2d %-50s %-16s %.1f\n", o.Rank, o.ID, o.Verdict, o.Points)
+		for _, d := range o.Dimensions {
+			fmt.Printf("      %-14s %.4f..%.4f  target %.4f %.4f/%.4f made %v\n", d.Name, d.Low.Value*1e3, d.High.Value*1e3, d.Target*1e3, d.Lower*1e3, d.Upper*1e3, d.Made)
+		}
+	}
 }

@@ -29,6 +29,7 @@ type Bench struct {
 	Weights rank.Weights
 	Called  map[string]string
 	Near    map[link.Side][]string
+	Made    []Made
 	Solver  solve.Solver // nil: the search of package solve
 }
 
@@ -146,6 +147,7 @@ func (b *Bench) model(o *link.Option, known map[string]link.Known, set link.Pick
 			m.Gauge[d.ID] = k.Value.Hi
 		}
 	}
+	b.hold(&m)
 	return m
 }
 
