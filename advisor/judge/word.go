@@ -121,7 +121,7 @@ func (j *Judged) scores(b *Bench, a *answer.Option) {
 		for _, t := range []struct {
 			id, says, of string
 			dim          quantity.Dim
-		}{{"cost", "bench hours", "total.hours", quantity.TimeDim}, {"cost", "bought", "total.costs", quantity.MoneyDim},
+		}{{"cost", "bench hours", "total.hours", quantity.TimeDim}, {"cost", "bought and used up", "total.costs", quantity.MoneyDim},
 			{"out-of-service", "at the bench", "total.hours", quantity.TimeDim}, {"out-of-service", "waiting", "total.wait", quantity.TimeDim}} {
 			if n := j.Option.Totals[t.of]; t.id == c.ID && n != 0 {
 				s.Parts = append(s.Parts, answer.Part{Says: t.says, Value: finite(j.Found.Reg[n]), Dim: t.dim})

@@ -16,7 +16,7 @@ func (Search) Design(m Model, b Budget) Answer {
 	q := newProblem(m)
 	facts := q.facts()
 	if bad := broken(q, facts); len(bad) > 0 {
-		return Answer{Works: No, States: facts, Broken: bad, Reg: q.plain()}
+		return q.hopeless(facts, bad)
 	}
 	box := q.declared()
 	q.centre(box)
@@ -33,6 +33,20 @@ func (Search) Design(m Model, b Budget) Answer {
 	q.centre(box)
 	coords := q.spans(box)
 	return q.search(b, box, coords, facts)
+}
+
+// hopeless is the answer when facts rule the option out, whatever its sizes; the
+// other limits are told where the sizes come nearest to keeping them.
+func (q *problem) hopeless(facts []State, bad []int) Answer {
+	box := q.declared()
+	q.centre(box)
+	rest, _ := q.sets()
+	for i := range q.rows {
+		rest[i] = rest[i] && q.rows[i].free
+	}
+	q.climb(rest, spansOf(q.spans(box)), onlyMade, 12, 0)
+	q.judge(facts, false)
+	return Answer{Works: No, States: facts, Broken: bad, Reg: q.plain()}
 }
 
 // search tries for all values first, then with what is unknown at its kindest,
