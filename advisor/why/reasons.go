@@ -55,7 +55,7 @@ func (w *Writer) reason(base *rules.Base, c *link.Check, s *solve.State) answer.
 		r.Holds = &no
 	}
 	if s.Holds != solve.Yes && !c.Need && s.AtTarget >= 0 && s.Worst < 0 && !math.IsInf(s.Worst, 0) {
-		r.Text += "; on target that is kept, at the worst it is short by " + w.Speech.Say(-s.Worst, c.Dim)
+		r.Text += "; on target that is kept, at the worst it is not"
 	}
 	return r
 }
