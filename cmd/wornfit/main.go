@@ -1,0 +1,12 @@
+// Command wornfit answers what can be done about a worn round fit: it judges
+// every way to repair it, ranks them and sizes the best.
+//
+// Start with run.go: it lists the commands. Each has a file of its own; ask.go
+// is the only one that calls the advisor; how things look is package render's.
+package main
+
+import "os"
+
+func main() {
+	os.Exit(run(os.Args[1:], terminal()))
+}

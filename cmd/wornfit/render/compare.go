@@ -1,0 +1,112 @@
+package render
+
+import (
+	"strings"
+
+	"wornfit/advisor/answer"
+)
+
+// sides is a table of what is compared: a row a thing, a column an option.
+func (p *Page) sides(a *answer.Answer, list []*answer.Option, v Voice) {
+	for len(list) > 0 {
+		n := len(list)
+		t := comparison(a, list[:n], v)
+		for n > 2 { // as many options abreast as fit
+			if _, fits := t.plain(p.ASCII).fit(p.Width - indent); fits {
+				break
+			}
+			n--
+			t = comparison(a, list[:n], v)
+		}
+		p.Blank()
+		p.Table(t)
+		list = list[n:]
+	}
+}
+
+func comparison(a *answer.Answer, list []*answer.Option, v Voice) Table {
+	t := Table{Title: 1, Columns: []Column{{Wraps: true}}}
+	for _, o := range list {
+		t.Columns = append(t.Columns, Column{Head: o.ID, Wraps: true})
+	}
+	add := func(name string, cell func(*answer.Option) string) {
+		row := Row{Cells: []string{name}}
+		some := false
+		for _, o := range list {
+			c := cell(o)
+			if c == "" {
+				c = nothing
+			}
+			some = some || c != nothing
+			row.Cells = append(row.Cells, c)
+		}
+		if some {
+			t.Rows = append(t.Rows, row)
+		}
+	}
+	add("trade name", func(o *answer.Option) string { return deref(o.Name) })
+	add("verdict", func(o *answer.Option) string { return o.Verdict })
+	add("points", func(o *answer.Option) string { return Points(o.Points) })
+	add("work", work)
+	for _, c := range a.Criteria {
+		add(c.ID, func(o *answer.Option) string { return v.score(o, c.ID) })
+	}
+	add("machines", machines)
+	for _, d := range dimensions(list) {
+		add(d.Name, func(o *answer.Option) string { return v.target(o, d.ID) })
+	}
+	return t
+}
+
+// score says a score and the points it earns.
+func (v Voice) score(o *answer.Option, id string) string {
+	s, ok := o.Scores[id]
+	if !ok {
+		return nothing
+	}
+	return v.Value(s.Value, s.Dim) + ", " + Points(s.Points) + " points"
+}
+
+func machines(o *answer.Option) string {
+	var out []string
+	seen := map[string]bool{}
+	for _, s := range o.Steps {
+		if s.On != "" && !seen[s.On] {
+			seen[s.On] = true
+			out = append(out, s.On)
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+// dimensions are those of all the options, in the order they come.
+func dimensions(list []*answer.Option) []answer.Dimension {
+	var out []answer.Dimension
+	seen := map[string]bool{}
+	for _, o := range list {
+		for _, d := range o.Dimensions {
+			if !seen[d.ID] {
+				seen[d.ID] = true
+				out = append(out, d)
+			}
+		}
+	}
+	return out
+}
+
+func (v Voice) target(o *answer.Option, id string) string {
+	for i := range o.Dimensions {
+		if d := &o.Dimensions[i]; d.ID == id {
+			_, t, _ := v.Limits(d.Lower, d.Target, d.Upper)
+			return t
+		}
+	}
+	return nothing
+}
+
+func deref(s *string) string {
+	if s == nil {
+		return ""
+	}
+	return *s
+}

@@ -1,0 +1,136 @@
+// Package render lays an answer out for the eye: pages of text for a terminal
+// or a printer, and JSON for programs.
+//
+// Start with Advise, Compare, Size and Why, one page each, or with Page, which
+// they are all written on. The package lays out and words headings; it judges
+// nothing, sorts nothing and works nothing out beyond adding hours.
+package render
+
+import "strings"
+
+// TableFrom is the width in columns from which tables are drawn; below it
+// every row becomes a card.
+const TableFrom = 68
+
+// wideProse keeps long lines from tiring the eye on a wide screen.
+const wideProse = 100
+
+// Look is how a page is to look.
+type Look struct {
+	Width  int  // columns; no line is wider
+	ASCII  bool // only characters any printer has
+	Colour bool // paint verdicts and headings
+}
+
+// Page is text being laid out.
+type Page struct {
+	Look
+	b strings.Builder
+}
+
+// NewPage starts an empty page. A width under 30 columns counts as 30: no
+// dimension has room in less.
+func NewPage(l Look) *Page {
+	l.Width = max(l.Width, 30)
+	return &Page{Look: l}
+}
+
+// String is the page so far; lines have no trailing blanks.
+func (p *Page) String() string { return p.b.String() }
+
+// Title opens a page.
+func (p *Page) Title(text string) {
+	for _, l := range wrap(p.plain(upperFirst(text)), p.prose()) {
+		p.line(0, p.paint(bold, l))
+	}
+}
+
+// Head opens a section.
+func (p *Page) Head(text string) {
+	p.Blank()
+	for _, l := range wrap(p.plain(text), p.prose()) {
+		p.line(0, p.paint(bold, l))
+	}
+}
+
+// Blank leaves a line free, never two and none at the top.
+func (p *Page) Blank() {
+	if s := p.b.String(); s != "" && !strings.HasSuffix(s, "\n\n") {
+		p.b.WriteByte('\n')
+	}
+}
+
+// Para writes a paragraph, indented.
+func (p *Page) Para(indent int, text string) { p.Item(indent, "", text) }
+
+// Item writes a paragraph behind a mark, such as 1. or !, with the text
+// hanging after it.
+func (p *Page) Item(indent int, mark, text string) {
+	mark = p.plain(mark)
+	hang := 0
+	if mark != "" {
+		hang = width(mark) + 1
+	}
+	for i, l := range wrap(p.plain(text), p.prose()-indent-hang) {
+		if i == 0 && mark != "" {
+			p.line(indent, p.paint(styleOf(mark), mark)+" "+l)
+			continue
+		}
+		p.line(indent+hang, l)
+	}
+}
+
+// Pair writes a name and what it is, the second at a column of its own where
+// there is room.
+func (p *Page) Pair(indent, at int, name, text string) {
+	name, text = p.plain(name), p.plain(text)
+	if width(name)+2 > at || longest(text) > p.prose()-indent-at {
+		p.Item(indent, "", name+": "+text)
+		return
+	}
+	for i, l := range wrap(text, p.prose()-indent-at) {
+		if i == 0 {
+			p.line(indent, pad(name, at)+p.paint(styleOf(text), l))
+			continue
+		}
+		p.line(indent+at, l)
+	}
+}
+
+func (p *Page) prose() int { return min(p.Width, wideProse) }
+
+func (p *Page) line(indent int, text string) {
+	l := strings.TrimRight(strings.Repeat(" ", indent)+strings.ReplaceAll(text, glue, " "), " ")
+	p.b.WriteString(l)
+	p.b.WriteByte('\n')
+}
+
+func (p *Page) plain(text string) string { return Plain(text, p.ASCII) }
+
+// Plain makes text fit to be laid out: no tabs, no line breaks, and with ascii
+// no character a plain printer lacks.
+func Plain(text string, ascii bool) string {
+	text = strings.Join(strings.Fields(text), " ")
+	if !ascii {
+		return text
+	}
+	text = toASCII.Replace(text)
+	return strings.Map(func(r rune) rune {
+		if r > '~' {
+			return '?'
+		}
+		return r
+	}, text)
+}
+
+var toASCII = strings.NewReplacer(
+	"±", "+/-", "µ", "u", "μ", "u", "°", " deg ", "⌀", "dia ", "Ø", "dia ", "ø", "dia ", "−", "-", "–", "-", "—", "-", "×", "x", "·", ",",
+	"≤", "<=", "≥", ">=", "½", "1/2", "¼", "1/4", "¾", "3/4", "²", "2", "³", "3", "…", "...", "’", "'", "‘", "'", "“", "\"", "”", "\"",
+	"ä", "ae", "ö", "oe", "ü", "ue", "ß", "ss", "é", "e", "è", "e", "à", "a", "\u00a0", " ")
+
+func upperFirst(s string) string {
+	for i, r := range s {
+		return strings.ToUpper(string(r)) + s[i+len(string(r)):]
+	}
+	return s
+}

@@ -1,0 +1,175 @@
+package render
+
+import (
+	"strings"
+
+	"wornfit/advisor/answer"
+)
+
+// Advise is the whole answer to one fit.
+func Advise(l Look, a *answer.Answer, v Voice, all bool) string {
+	p := NewPage(l)
+	if p.stopped(a) {
+		return p.String()
+	}
+	p.top(a)
+	p.found(a, v)
+	if a.Stop != nil {
+		p.unanswered(a.Stop)
+		p.notes(a)
+		return p.String()
+	}
+	p.howBad(a, v)
+	p.cause(a)
+	p.methods(a, v)
+	p.options(a, v, all)
+	p.first(a, v)
+	if a.Buying != nil {
+		p.Head("Repair or buy")
+		p.Para(indent, sentence(a.Buying.Text))
+	}
+	p.notes(a)
+	p.foot(a)
+	return p.String()
+}
+
+// Compare sets options side by side.
+func Compare(l Look, a *answer.Answer, list []*answer.Option, v Voice) string {
+	p := NewPage(l)
+	if p.halted(a) {
+		return p.String()
+	}
+	p.top(a)
+	p.sides(a, list, v)
+	for _, o := range list {
+		p.Head(o.ID + ": " + verdict(o.Verdict, o.Kind))
+		p.Para(indent, sentence(o.Says))
+		for _, s := range against(o) {
+			p.Item(indent, "-", s)
+		}
+		for _, m := range o.Missing {
+			p.Item(indent, "-", "To be found out: "+m.Ask+".")
+		}
+		p.risks(o, v)
+	}
+	p.weights(a)
+	p.foot(a)
+	return p.String()
+}
+
+// Size shows every dimension of an option.
+func Size(l Look, a *answer.Answer, o *answer.Option, v Voice, worked bool) string {
+	p := NewPage(l)
+	if p.halted(a) {
+		return p.String()
+	}
+	p.top(a)
+	p.heading(o)
+	if len(o.Dimensions) == 0 {
+		p.Blank()
+		p.Para(indent, noSizes(o))
+		for _, s := range against(o) {
+			p.Item(indent, "-", s)
+		}
+		p.missing("What would settle it", o.Missing)
+	}
+	p.Blank()
+	p.sizes(o, v)
+	p.edges(o)
+	p.margins(o, v)
+	if worked {
+		p.worked(o, v)
+	}
+	p.foot(a)
+	return p.String()
+}
+
+// noSizes says why an option has none.
+func noSizes(o *answer.Option) string {
+	if o.Shaft == "leave" && o.Hub == "leave" {
+		return "Nothing is cut, so there is no size to cut to."
+	}
+	return "There is no size to give while this stands:"
+}
+
+// Why tells every reason for and against an option.
+func Why(l Look, a *answer.Answer, o *answer.Option, v Voice) string {
+	p := NewPage(l)
+	if p.halted(a) {
+		return p.String()
+	}
+	p.top(a)
+	p.heading(o)
+	p.reasons(o, v)
+	p.conflict(o)
+	p.missing("What would settle it", o.Missing)
+	p.neighbours(o)
+	p.scores(a, o, v)
+	p.foot(a)
+	return p.String()
+}
+
+// Cannot says why a trade name cannot serve the fit at all.
+func Cannot(l Look, a *answer.Answer, m *answer.Method) string {
+	p := NewPage(l)
+	if p.halted(a) {
+		return p.String()
+	}
+	p.top(a)
+	p.Head(m.Name + ": " + verdict(m.Verdict, m.Kind))
+	p.Para(indent, sentence(m.Says))
+	p.Para(indent, sentence(m.Why))
+	p.foot(a)
+	return p.String()
+}
+
+func (p *Page) top(a *answer.Answer) {
+	c := a.Case
+	p.Title(c.Title)
+	p.Para(0, "Fit "+c.Fit+": "+c.Shaft+" in "+c.Hub+", "+strings.ReplaceAll(c.Purpose, "-", " ")+". Sizes are diameters.")
+}
+
+func (p *Page) heading(o *answer.Option) {
+	name := o.ID
+	if o.Name != nil {
+		name += " (" + *o.Name + ")"
+	}
+	p.Head(name + ": " + verdict(o.Verdict, o.Kind))
+	p.Para(indent, sentence(o.Says))
+}
+
+// first sizes the best option and tells how it is done.
+func (p *Page) first(a *answer.Answer, v Voice) {
+	if len(a.Options) == 0 {
+		return
+	}
+	o := &a.Options[0]
+	switch o.Verdict {
+	case answer.RuledOut:
+		p.Head("No option can be advised")
+		p.Para(indent, "Every option is ruled out by the reasons above; wornfit why CASE OPTION tells them all.")
+		return
+	case answer.CantTell:
+		p.missing("Nothing can be advised until this is known", o.Missing)
+		return
+	}
+	p.Head("The first: " + o.ID)
+	p.Para(indent, sentence(o.Says))
+	p.Blank()
+	p.sizes(o, v)
+	p.edges(o)
+	p.steps(o)
+	p.neighbours(o)
+	p.mistakes(o)
+	p.missing("What is not known yet", o.Missing)
+}
+
+func (p *Page) foot(a *answer.Answer) {
+	k := a.Knowledge
+	p.Blank()
+	text := "Knowledge " + k.Version + ", hash " + k.Hash
+	if len(k.Layers) > 1 {
+		text += ", with " + strings.Join(k.Layers[1:], " and ") + " laid over it"
+	}
+	p.Para(0, sentence(text))
+}

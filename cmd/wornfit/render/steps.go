@@ -1,0 +1,89 @@
+package render
+
+import (
+	"strconv"
+	"strings"
+
+	"wornfit/advisor/answer"
+)
+
+// cautionMark stands before what must be heeded before the act it warns of.
+const cautionMark = "!"
+
+// steps is the work in order. Cautions come before the act; one already told in
+// full is named only.
+func (p *Page) steps(o *answer.Option) {
+	if len(o.Steps) == 0 {
+		return
+	}
+	p.Head("How it is done")
+	told := map[string]int{}
+	for i, s := range o.Steps {
+		for _, c := range s.Cautions {
+			if first, again := told[c]; again {
+				name, _, _ := strings.Cut(c, " (")
+				p.Item(indent+3, cautionMark, name+": as before step "+strconv.Itoa(first))
+				continue
+			}
+			told[c] = i + 1
+			p.Item(indent+3, cautionMark, c)
+		}
+		p.Item(indent, pad(strconv.Itoa(i+1)+".", 2), sentence(s.Says)+takes(s))
+	}
+}
+
+func takes(s answer.Step) string {
+	var notes []string
+	if s.On != "" {
+		notes = append(notes, "on the "+s.On)
+	}
+	if s.Hours > 0 {
+		notes = append(notes, Span(s.Hours))
+	}
+	if s.Wait > 0 {
+		notes = append(notes, "then "+Span(s.Wait)+" of waiting")
+	}
+	if len(notes) == 0 {
+		return ""
+	}
+	return " (" + strings.Join(notes, ", ") + ")"
+}
+
+func (p *Page) mistakes(o *answer.Option) {
+	if len(o.Mistakes) == 0 {
+		return
+	}
+	p.Head("Mistakes to avoid")
+	for _, m := range o.Mistakes {
+		text := sentence(m.Says)
+		if m.Instead != "" {
+			text += " Instead: " + strings.TrimSuffix(m.Instead, ".") + "."
+		}
+		p.Item(indent, "-", text)
+	}
+}
+
+func (p *Page) neighbours(o *answer.Option) {
+	if len(o.Neighbours) == 0 {
+		return
+	}
+	p.Head("What stands next to the fit")
+	for _, n := range o.Neighbours {
+		p.Item(indent, "-", sentence(n))
+	}
+}
+
+// missing asks for what would settle a verdict.
+func (p *Page) missing(head string, list []answer.Missing) {
+	if len(list) == 0 {
+		return
+	}
+	p.Head(head)
+	for _, m := range list {
+		text := m.Name + ": " + m.Ask
+		if m.With != "" {
+			text += " (" + m.With + ")"
+		}
+		p.Item(indent, "-", text)
+	}
+}

@@ -1,0 +1,136 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+	"github.com/spf13/pflag"
+
+	"wornfit/cmd/wornfit/render"
+	"wornfit/rules/fault"
+)
+
+// Tone of what is said on stderr: one line for what is wrong, naming the thing
+// and the value; one line for what to do, if there is something. Lower case, no
+// full stop, no name of a type or function. Faults of a file a person wrote are
+// all told, each with its place, its line and a caret.
+
+// trouble is an error with what to do about it.
+type trouble struct {
+	says, hint string
+	code       int
+}
+
+func (t trouble) Error() string { return t.says }
+
+func notUnderstood(hint, format string, args ...any) error {
+	return trouble{says: fmt.Sprintf(format, args...), hint: hint, code: exitUnknown}
+}
+
+// tell says an error and returns its exit code.
+func tell(w world, err error) int {
+	var t trouble
+	if !errors.As(err, &t) {
+		t = trouble{says: err.Error(), code: exitUnknown}
+	}
+	fmt.Fprintln(w.err, "wornfit: error: "+oneLine(t.says))
+	if t.hint != "" {
+		fmt.Fprintln(w.err, "wornfit: hint: "+oneLine(t.hint))
+	}
+	return t.code
+}
+
+// ours says a fault of this program in one plain line.
+func ours(w world, p any) int {
+	return tell(w, trouble{says: fmt.Sprintf("a fault of wornfit itself: %v", p), hint: "please report it with the case file; nothing was written", code: exitOurs})
+}
+
+func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
+
+func unknownCommand(root *cobra.Command, word string) error {
+	var names []string
+	for _, c := range root.Commands() {
+		if c.IsAvailableCommand() {
+			names = append(names, c.Name())
+		}
+	}
+	return notUnderstood(fault.DidYouMean(word, names), "there is no command %s", word)
+}
+
+func unknownFlag(cmd *cobra.Command, err error) error {
+	var names []string
+	cmd.Flags().VisitAll(func(f *pflag.Flag) { names = append(names, f.Name) })
+	_, word, isLong := strings.Cut(err.Error(), "--")
+	if isLong && strings.HasPrefix(err.Error(), "unknown flag") {
+		if near := fault.Nearest(word, names); near != "" {
+			return notUnderstood("did you mean --"+near+"?", "there is no flag --%s", word)
+		}
+		return notUnderstood(cmd.CommandPath()+" --help lists the flags", "there is no flag --%s", word)
+	}
+	return notUnderstood(cmd.CommandPath()+" --help lists the flags", "%s", err)
+}
+
+// faults tells every fault of the files, with the lines they stand in, and
+// returns the exit code.
+func faults(w world, what string, list fault.List, lines func(file string) []string) error {
+	for _, f := range list {
+		place := f.At.String()
+		if f.Key != "" {
+			place += ": " + f.Key
+		}
+		fmt.Fprintln(w.err, place+": "+oneLine(f.Says))
+		if text, caret, ok := pointed(f.At, lines(f.At.File)); ok {
+			fmt.Fprintln(w.err, text)
+			fmt.Fprintln(w.err, caret)
+		}
+		if f.Remedy != "" {
+			fmt.Fprintln(w.err, "    "+oneLine(f.Remedy))
+		}
+	}
+	return trouble{says: count(len(list), "fault") + " in " + what, code: exitUnknown}
+}
+
+// pointed is the line a fault stands in, and a caret under the place.
+func pointed(at fault.Place, lines []string) (text, caret string, ok bool) {
+	if at.Line < 1 || at.Line > len(lines) {
+		return "", "", false
+	}
+	line := []rune(strings.Map(tabToBlank, strings.TrimRight(lines[at.Line-1], "\r")))
+	column := min(max(at.Column, 1), len(line)+1)
+	wide := min(max(at.Width, 1), max(len(line)-column+1, 1))
+	cut := max(column-60, 0) // a long line is shown from near the place
+	shown := line[cut:min(cut+100, len(line))]
+	mark := fmt.Sprintf("%5d | ", at.Line)
+	return strings.TrimRight(mark+string(shown), " "),
+		strings.Repeat(" ", 6) + "| " + strings.Repeat(" ", column-1-cut) + strings.Repeat("^", min(wide, 100-(column-1-cut))), true
+}
+
+func tabToBlank(r rune) rune {
+	if r == '\t' {
+		return ' '
+	}
+	return r
+}
+
+func count(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%d %ss", n, what)
+}
+
+// errASCII keeps --ascii's promise on stderr too.
+type asciiWriter struct{ world }
+
+func (a asciiWriter) Write(b []byte) (int, error) {
+	for _, l := range strings.SplitAfter(string(b), "\n") {
+		body := strings.TrimRight(l, "\n")
+		lead := body[:len(body)-len(strings.TrimLeft(body, " "))]
+		if _, err := fmt.Fprint(a.err, lead+render.Plain(strings.TrimLeft(body, " "), true)+l[len(body):]); err != nil {
+			return 0, err
+		}
+	}
+	return len(b), nil
+}
