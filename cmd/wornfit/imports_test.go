@@ -47,13 +47,13 @@ var may = map[string][]string{
 	"advisor/solve":     {"rules/lang", "rules/link", "rules/tape"},
 	"advisor/answer":    {},
 	"advisor/rank":      {"advisor/answer", "advisor/solve", "rules/link"},
-	"advisor/why":       {"advisor/answer", "advisor/solve", "rules", "rules/link"},
+	"advisor/why":       {"advisor/answer", "advisor/solve", "rules", "rules/link", "rules/tape"},
 	"advisor/judge":     {"advisor/answer", "advisor/given", "advisor/rank", "advisor/solve", "advisor/why", "rules", "rules/link", "rules/tape"},
 	"advisor": {"advisor/answer", "advisor/casefile", "advisor/condition", "advisor/given", "advisor/judge", "knowledge", "rules",
 		"rules/fault", "rules/link"},
 
 	"cmd/wornfit": {"cmd/wornfit/...", "advisor", "advisor/answer", "advisor/casefile", "knowledge", "rules", "rules/fault",
-		"github.com/spf13/cobra", "golang.org/x/term"},
+		"github.com/spf13/cobra", "github.com/spf13/pflag", "golang.org/x/term"},
 	"cmd/wornfit/render": {"advisor/answer", "github.com/olekukonko/tablewriter"},
 }
 

@@ -1,0 +1,129 @@
+package advisor_test
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"wornfit/advisor"
+	"wornfit/advisor/answer"
+	"wornfit/advisor/casefile"
+	"wornfit/knowledge"
+	"wornfit/rules"
+)
+
+const cases = "../testdata/cases/"
+
+func base(t testing.TB) *rules.Base {
+	t.Helper()
+	b, faults := knowledge.Load()
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	return b
+}
+
+func read(t testing.TB, b *rules.Base, data string) *casefile.Case {
+	t.Helper()
+	c, faults := casefile.Read("case.yaml", []byte(data), b.Vocabulary, casefile.IDs{"materials": b.IDs("materials")})
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	return c
+}
+
+func advise(t testing.TB, b *rules.Base, data string) *answer.Answer {
+	t.Helper()
+	c := read(t, b, data)
+	a, err := advisor.Advise(b, c, c.Fits[0], advisor.Ask{Speech: c.Speech()})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return a
+}
+
+func shipped(t testing.TB, name string) string {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(cases, name+".yaml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(data)
+}
+
+// What a repair machinist would do first with each shipped case, argued in the
+// case's own words; the numbers are asserted elsewhere.
+func TestTheFirstAnswerIsAFittersAnswer(t *testing.T) {
+	b := base(t)
+	for _, c := range []struct {
+		name, first string
+		never       []string // trade names that must be ruled out, and why
+	}{
+		{"lever-eye", "true-shaft-bush-bore", []string{"leave-and-lubricate", "replace-shaft", "retaining-compound"}}, // oval on both: a new pin alone cannot fit an oval eye
+		{"gear-bore", "oversize-mate", []string{"leave-and-lubricate"}},                                               // thick web, cheap stud
+		{"loose-hub", "retaining-compound", []string{"leave-and-lubricate", "replace-shaft"}},                         // 0.07 mm loose, light torque, shaft kept
+	} {
+		a := advise(t, b, shipped(t, c.name))
+		if got := a.Methods[0].Name; got != c.first {
+			t.Errorf("%s: first is %s, a fitter says %s", c.name, got, c.first)
+		}
+		for _, n := range c.never {
+			for _, m := range a.Methods {
+				if m.Name == n && (m.Verdict != answer.RuledOut || m.Kind != answer.Never || m.Why == "") {
+					t.Errorf("%s: %s is %s (%s) because %q; it can never be", c.name, n, m.Verdict, m.Kind, m.Why)
+				}
+			}
+		}
+	}
+}
+
+// Where people can be hurt no option stands in the answer, and no size.
+func TestNoSizeWherePeopleCanBeHurt(t *testing.T) {
+	b := base(t)
+	for name, data := range map[string]string{
+		"listed class":  shipped(t, "people"),
+		"people":        strings.Replace(shipped(t, "lever-eye"), "if_it_lets_go: machine damage", "if_it_lets_go: people", 1),
+		"stored energy": strings.Replace(shipped(t, "loose-hub"), "duty:", "duty:\n  part_speed: 3000 rpm", 1),
+	} {
+		a := advise(t, b, data)
+		if a.Stop == nil || a.Stop.Kind != "safety" || len(a.Stop.Do) == 0 {
+			t.Errorf("%s: no safety stop: %+v", name, a.Stop)
+		}
+		if len(a.Options)+len(a.Methods)+len(a.Condition) > 0 {
+			t.Errorf("%s: %d options and %d sections stand in an answer that may give none", name, len(a.Options), len(a.Condition))
+		}
+	}
+}
+
+// Not said what happens when it lets go: the question comes, no ranking.
+func TestTheQuestionIsAskedBeforeAnythingIsRanked(t *testing.T) {
+	a := advise(t, base(t), strings.Replace(shipped(t, "lever-eye"), "if_it_lets_go: machine damage\n", "", 1))
+	if a.Stop == nil || a.Stop.Kind != "question" || len(a.Options) > 0 {
+		t.Errorf("stop is %+v with %d options", a.Stop, len(a.Options))
+	}
+}
+
+// A hub bore that came out at a size is held there, and what suits it follows.
+func TestAMadeSizeIsHeldAndItsMateFollows(t *testing.T) {
+	b := base(t)
+	const made = "\nmade:\n  - {fit: pivot, surface: hub, dimension: hub_bore, with: bg, sizes: [28.512 mm, 28.509 mm]}\n"
+	a := advise(t, b, shipped(t, "lever-eye")+made)
+	for _, o := range a.Options {
+		if o.ID != "shaft-true-up+hub-bush-compound" {
+			continue
+		}
+		size := map[string]answer.Dimension{}
+		for _, d := range o.Dimensions {
+			size[d.ID] = d
+		}
+		if d := size["hub_bore"]; !d.Made || d.Target < 28.509e-3 || d.Target > 28.512e-3 {
+			t.Errorf("hub bore is %+v, made 28.509 to 28.512 mm", d)
+		}
+		if gap := size["hub_bore"].Target - size["bush_outside"].Target; gap < 0.05e-3 || gap > 0.13e-3 {
+			t.Errorf("the bush is turned %.3f mm under the made bore; compound wants 0.05 to 0.13 mm", gap*1e3)
+		}
+		return
+	}
+	t.Error("the bush held with compound is not among the options")
+}
