@@ -163,7 +163,7 @@ func (r *reader) typed() (Typed, *Refusal) {
 	if r.take("±") {
 		return r.plusMinusAlone()
 	}
-	if upper, lower, ok, bad := r.deviations(); bad != nil {
+	if upper, lower, ok, bad := r.deviations(true); bad != nil {
 		return Typed{}, bad
 	} else if ok {
 		return r.deviationsAlone(upper, lower)
@@ -182,7 +182,7 @@ func (r *reader) typed() (Typed, *Refusal) {
 	case r.takeTo():
 		return r.rangeTo(size, word, false)
 	}
-	if upper, lower, ok, bad := r.deviations(); bad != nil {
+	if upper, lower, ok, bad := r.deviations(false); bad != nil {
 		return Typed{}, bad
 	} else if ok {
 		return r.sizeDeviations(size, upper, lower, word)

@@ -172,8 +172,9 @@ func (r *reader) lastFigure() (figure, string, *Refusal) {
 }
 
 // deviations reads +.0005/-.0000 if it stands here; ok is false, and nothing
-// read, if something else does.
-func (r *reader) deviations() (upper, lower figure, ok bool, bad *Refusal) {
+// read, if something else does. Alone they need their slash: -1 +0/-0 is a size
+// below nought with its deviations.
+func (r *reader) deviations(alone bool) (upper, lower figure, ok bool, bad *Refusal) {
 	start := r.at
 	r.space()
 	if c := r.peek(); c != '+' && c != '-' && !nilDeviation(r.rest()) {
@@ -190,7 +191,7 @@ func (r *reader) deviations() (upper, lower figure, ok bool, bad *Refusal) {
 	}
 	c := r.peek()
 	hasSign := c == '+' || c == '-'
-	if !hasSign && (!slash || c != '0') {
+	if alone && !slash || !hasSign && (!slash || c != '0') {
 		r.at = start
 		return upper, lower, false, nil
 	}
