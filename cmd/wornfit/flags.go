@@ -29,7 +29,7 @@ func (f *flags) addLook(cmd *cobra.Command) {
 	s.BoolVar(&f.json, "json", false, "print JSON for programs")
 	s.BoolVar(&f.plain, "no-color", false, "print without colour (as when NO_COLOR is set)")
 	s.BoolVar(&f.ascii, "ascii", false, "print only plain characters")
-	s.StringArrayVar(&f.knowledge, "knowledge", nil, "lay the rule files in this `DIR` over the shipped ones\n(may be given several times)")
+	s.StringArrayVar(&f.knowledge, "knowledge", nil, "lay the rule files in this `DIR` over the shipped ones; may be repeated")
 	if err := cmd.MarkFlagDirname("knowledge"); err != nil {
 		panic(err)
 	}

@@ -75,14 +75,23 @@ func runCheck(w world, f *flags, args []string) error {
 	}
 	p := render.NewPage(f.look(w))
 	p.Para(0, fmt.Sprintf("No fault in %s: %s, %s. Hash %s.", what, count(len(base.Input.Parts), "part file"), count(len(base.Names), "trade name"), base.Hash))
-	if r := base.Remarks(); len(r) > 0 {
-		p.Head("Worth a look, though no fault")
-		for _, x := range r {
-			p.Item(2, "-", x.Error())
-		}
-	}
+	remarks(p, base.Remarks())
 	_, err = fmt.Fprint(w.out, p.String())
 	return err
+}
+
+// remarks tells what is no fault, each remedy once behind those it is for.
+func remarks(p *render.Page, list fault.List) {
+	if len(list) == 0 {
+		return
+	}
+	p.Head("Worth a look, though no fault")
+	for i, x := range list {
+		p.Item(2, "-", x.At.String()+": "+x.Says)
+		if x.Remedy != "" && (i == len(list)-1 || list[i+1].Remedy != x.Remedy) {
+			p.Para(4, x.Remedy)
+		}
+	}
 }
 
 // check reads what is to be checked; dirs are the folders its faults may stand in.

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"io"
 	"os"
+	"slices"
 	"strconv"
 
 	"github.com/spf13/cobra"
@@ -59,6 +60,9 @@ func run(args []string, w world) (code int) {
 			code = ours(w, p)
 		}
 	}()
+	if slices.Contains(args, "--ascii") {
+		w.err = asciiWriter{w.err}
+	}
 	root := newRoot(w)
 	root.SetArgs(args)
 	err := root.Execute()
@@ -101,9 +105,14 @@ cracked parts are beyond it. Where people can be hurt it gives no size.`,
 	root.SetErr(w.err)
 	root.SetFlagErrorFunc(unknownFlag)
 	root.SetUsageTemplate(usage)
-	root.CompletionOptions.HiddenDefaultCmd = false
 	root.AddCommand(newAdvise(w), newCompare(w), newSize(w), newWhy(w), newKnowledge(w))
 	root.InitDefaultHelpFlag()
+	root.InitDefaultCompletionCmd()
+	for _, c := range root.Commands() {
+		if c.Name() == "completion" {
+			c.Short = "a script that lets a shell complete commands, cases and options"
+		}
+	}
 	return root
 }
 

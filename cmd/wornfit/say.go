@@ -3,6 +3,8 @@ package main
 import (
 	"errors"
 	"fmt"
+	"io"
+	"regexp"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -121,16 +123,23 @@ func count(n int, what string) string {
 	return fmt.Sprintf("%d %ss", n, what)
 }
 
-// errASCII keeps --ascii's promise on stderr too.
-type asciiWriter struct{ world }
+// asciiWriter keeps the promise of --ascii on stderr. The line of a file stays
+// as long as it is, so that the caret under it points true.
+type asciiWriter struct{ to io.Writer }
 
 func (a asciiWriter) Write(b []byte) (int, error) {
-	for _, l := range strings.SplitAfter(string(b), "\n") {
-		body := strings.TrimRight(l, "\n")
-		lead := body[:len(body)-len(strings.TrimLeft(body, " "))]
-		if _, err := fmt.Fprint(a.err, lead+render.Plain(strings.TrimLeft(body, " "), true)+l[len(body):]); err != nil {
-			return 0, err
-		}
+	text := string(b)
+	if quoted.MatchString(text) {
+		text = strings.Map(func(r rune) rune {
+			if r > '~' {
+				return '?'
+			}
+			return r
+		}, text)
 	}
-	return len(b), nil
+	_, err := io.WriteString(a.to, render.ASCII(text))
+	return len(b), err
 }
+
+// quoted is the line of a file as faults shows it.
+var quoted = regexp.MustCompile(`^ *[0-9]+ \| `)

@@ -38,35 +38,58 @@ func one(w world, f *flags, file, word string, draw optionPage, refuses bool) er
 	if err != nil {
 		return err
 	}
-	chosen := map[string]*answer.Option{}
-	cannot := map[string]*answer.Method{}
-	code := exitDone
-	for i, a := range list {
+	p, err := choose(list, word)
+	if err != nil {
+		return err
+	}
+	err = f.print(w, p.list, func(l render.Look, a *answer.Answer) string {
+		if m := p.cannot[a.Case.Fit]; m != nil {
+			return render.Cannot(l, a, m)
+		}
+		return draw(l, a, p.option[a.Case.Fit], q.voice())
+	})
+	if err != nil {
+		return err
+	}
+	for _, a := range p.list {
+		if a.Stop != nil || refuses && none(a) {
+			return exit(exitNone)
+		}
+	}
+	return nil
+}
+
+// picked is what a word means for each fit, by the fit's id.
+type picked struct {
+	list   []*answer.Answer
+	option map[string]*answer.Option
+	cannot map[string]*answer.Method
+}
+
+// choose finds the option in each fit; a fit that has no such option is left
+// out as long as another has it.
+func choose(list []*answer.Answer, word string) (picked, error) {
+	p := picked{option: map[string]*answer.Option{}, cannot: map[string]*answer.Method{}}
+	var missed error
+	for _, a := range list {
 		if a.Stop != nil {
-			code = exitNone
+			p.list = append(p.list, a)
 			continue
 		}
 		o, m, err := find(a, word)
-		if err != nil {
-			return err
-		}
-		if m != nil {
-			cannot[a.Case.Fit], list[i] = m, only(a, nil)
-		} else {
-			chosen[a.Case.Fit], list[i] = o, only(a, []*answer.Option{o})
-		}
-		if refuses && none(list[i]) {
-			code = exitNone
+		switch {
+		case err != nil:
+			missed = err
+		case m != nil:
+			p.cannot[a.Case.Fit] = m
+			p.list = append(p.list, only(a, nil))
+		default:
+			p.option[a.Case.Fit] = o
+			p.list = append(p.list, only(a, []*answer.Option{o}))
 		}
 	}
-	err = f.print(w, list, func(l render.Look, a *answer.Answer) string {
-		if m := cannot[a.Case.Fit]; m != nil {
-			return render.Cannot(l, a, m)
-		}
-		return draw(l, a, chosen[a.Case.Fit], q.voice())
-	})
-	if err == nil && code != exitDone {
-		return exit(code)
+	if len(p.list) == 0 {
+		return p, missed
 	}
-	return err
+	return p, nil
 }

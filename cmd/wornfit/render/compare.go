@@ -25,9 +25,9 @@ func (p *Page) sides(a *answer.Answer, list []*answer.Option, v Voice) {
 }
 
 func comparison(a *answer.Answer, list []*answer.Option, v Voice) Table {
-	t := Table{Title: 1, Columns: []Column{{Wraps: true}}}
+	t := Table{Title: 1, Columns: []Column{{}}}
 	for _, o := range list {
-		t.Columns = append(t.Columns, Column{Head: o.ID, Wraps: true})
+		t.Columns = append(t.Columns, Column{Head: o.ID})
 	}
 	add := func(name string, cell func(*answer.Option) string) {
 		row := Row{Cells: []string{name}}
@@ -64,7 +64,7 @@ func (v Voice) score(o *answer.Option, id string) string {
 	if !ok {
 		return nothing
 	}
-	return v.Value(s.Value, s.Dim) + ", " + Points(s.Points) + " points"
+	return v.Share(s.Value, s.Dim) + ", " + Points(s.Points) + " points"
 }
 
 func machines(o *answer.Option) string {

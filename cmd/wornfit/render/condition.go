@@ -1,7 +1,9 @@
 package render
 
 import (
+	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"wornfit/advisor/answer"
@@ -36,11 +38,35 @@ func (v Voice) rate(l answer.Line) string {
 		}
 		return v.Value(x, l.Dim)
 	}
-	if l.U <= 0 {
+	value, unit, _ := strings.Cut(say(l.Value), " ")
+	doubt, same, _ := strings.Cut(say(l.U), " ")
+	switch {
+	case l.U <= 0:
 		return say(l.Value)
+	case unit == same && v.Units != quantity.Both:
+		return evened(value, doubt) + " " + unit
 	}
 	return say(l.Value) + ", give or take " + say(l.U)
 }
+
+// evened writes a number and its doubt to the place of the doubt's first
+// digit, the doubt rounded up.
+func evened(value, doubt string) string {
+	x, err := strconv.ParseFloat(value, 64)
+	u, err2 := strconv.ParseFloat(doubt, 64)
+	if err != nil || err2 != nil || !(u > 0) {
+		return value + " ±" + doubt
+	}
+	places := -int(math.Floor(math.Log10(u)))
+	step := math.Pow10(-places)
+	u = math.Ceil(u/step-1e-6) * step
+	x = math.Round(x/step) * step
+	return strconv.FormatFloat(x, 'f', max(places, 0), 64) + " ±" + strconv.FormatFloat(u, 'f', max(places, 0), 64)
+}
+
+// limitsOf names the section that says what the fit should be; it stands under
+// How bad it is.
+const limitsOf = "how bad"
 
 // found shows the surfaces side by side, then the fit.
 func (p *Page) found(a *answer.Answer, v Voice) {
@@ -48,7 +74,7 @@ func (p *Page) found(a *answer.Answer, v Voice) {
 	for _, s := range a.Condition {
 		if slices.ContainsFunc(s.Lines, func(l answer.Line) bool { return l.Name == "largest" }) {
 			surfaces = append(surfaces, s)
-		} else {
+		} else if s.Name != limitsOf {
 			rest = append(rest, s)
 		}
 	}
@@ -56,29 +82,44 @@ func (p *Page) found(a *answer.Answer, v Voice) {
 		return
 	}
 	p.Head("What was found")
-	p.Table(sideBySide(surfaces, v))
-	for _, s := range rest {
+	t, cards := sideBySide(surfaces, v), false
+	if _, fits := p.fits(t.plain(p.ASCII)); fits {
+		p.Table(t)
+	} else {
+		rest, cards = append(surfaces, rest...), true
+	}
+	for i, s := range rest {
 		if len(s.Lines) == 0 {
 			continue
 		}
-		p.Blank()
-		at := 0
-		for _, l := range s.Lines {
-			at = max(at, width(p.plain(l.Says))+2)
+		if i > 0 || !cards {
+			p.Blank()
 		}
-		for _, l := range s.Lines {
-			p.Pair(indent, min(at, p.Width/2+6), l.Says, v.figure(l))
-		}
+		p.section(s, v, cards)
 	}
+}
+
+// section lists the figures of a section, under its name if it is wanted.
+func (p *Page) section(s answer.Section, v Voice, named bool) {
+	in := indent
+	if named {
+		p.Para(indent, s.Name)
+		in = 2 * indent
+	}
+	var names, texts []string
+	for _, l := range s.Lines {
+		names, texts = append(names, l.Says), append(texts, v.figure(l))
+	}
+	p.Pairs(in, names, texts)
 }
 
 // sideBySide is a row a figure and a column a surface. A figure told several
 // times over, such as a clean-up size by datum, has a row each time.
 func sideBySide(sections []answer.Section, v Voice) Table {
-	t := Table{Columns: []Column{{Wraps: true}}, Title: 1}
+	t := Table{Columns: []Column{{}}, Title: 1}
 	at := map[string]int{}
 	for i, s := range sections {
-		t.Columns = append(t.Columns, Column{Head: s.Name, Wraps: true})
+		t.Columns = append(t.Columns, Column{Head: s.Name})
 		for _, l := range s.Lines {
 			row, ok := at[l.Name+l.Says]
 			if !ok {
@@ -124,21 +165,21 @@ func (p *Page) howBad(a *answer.Answer, v Voice) {
 	if left == nil {
 		return
 	}
-	var says []string
-	for _, r := range left.Reasons {
-		if r.Holds != nil && *r.Holds || r.Strength != "must" {
-			continue
-		}
-		says = append(says, sentence(r.Text))
-	}
 	p.Head("How bad it is")
-	switch {
-	case len(says) > 0:
-		for _, s := range says {
-			p.Para(indent, "Left as it is: "+s)
+	told := false
+	for _, r := range left.Reasons {
+		if broken(r) && r.Strength == "must" && !told {
+			told = true
+			p.Para(indent, "Left as it is: "+strings.TrimSuffix(r.Text, ".")+".")
 		}
-	default:
-		p.Para(indent, "Nothing that must be kept is broken if it is left as it is: "+verdict(left.Verdict, left.Kind)+".")
+	}
+	if !told {
+		p.Para(indent, "Left as it is, no rule that must be kept is surely broken: "+verdict(left.Verdict, left.Kind)+".")
+	}
+	for _, s := range a.Condition {
+		if s.Name == limitsOf {
+			p.section(s, v, false)
+		}
 	}
 }
 

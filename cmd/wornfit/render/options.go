@@ -1,6 +1,7 @@
 package render
 
 import (
+	"slices"
 	"strconv"
 
 	"wornfit/advisor/answer"
@@ -51,18 +52,17 @@ func (p *Page) methods(a *answer.Answer, v Voice) {
 	if len(a.Methods) == 0 {
 		return
 	}
-	t := Table{Title: 2, Columns: []Column{{Head: "rank", Right: true}, {Head: "way", Wraps: true}, {Head: "verdict", Wraps: true},
+	t := Table{Title: 2, Columns: []Column{{Head: "rank", Right: true}, {Head: "way"}, {Head: "verdict"},
 		{Head: "points", Right: true}, {Head: "work", Right: true}, {Head: "cost", Right: true}, {Head: "out of service", Right: true}}}
 	for _, m := range a.Methods {
 		t.Rows = append(t.Rows, p.method(a, v, m))
 	}
-	p.Head("Ways to put it right, best first")
+	p.Head("Ways to put it right, best first (rank among " + count(len(a.Options), "option", "options") + ")")
 	p.Table(t)
 }
 
 func (p *Page) method(a *answer.Answer, v Voice, m answer.Method) Row {
 	cells := []string{nothing, m.Name, m.Verdict, nothing, nothing, nothing, nothing}
-	under := []string{sentence(m.Says)}
 	if o := byID(a, m.Best); o != nil && open(m.Verdict) {
 		cells = []string{strconv.Itoa(m.Rank), m.Name, m.Verdict, Points(m.Points), work(o), v.price(o), away(o)}
 	}
@@ -73,10 +73,10 @@ func (p *Page) method(a *answer.Answer, v Voice, m answer.Method) Row {
 	if m.Others > 0 && !open(m.Verdict) {
 		why += " And " + count(m.Others, "other way", "other ways") + " of doing it."
 	}
-	if m.Why != "" {
-		under = append(under, why)
+	if m.Why == "" {
+		why = ""
 	}
-	return Row{Cells: cells, Under: under}
+	return Row{Cells: cells, Under: []string{sentence(m.Says) + " " + why}}
 }
 
 func byID(a *answer.Answer, id *string) *answer.Option {
@@ -101,7 +101,7 @@ func (p *Page) options(a *answer.Answer, v Voice, all bool) {
 	if len(list) == 0 {
 		return
 	}
-	t := Table{Title: 2, Columns: []Column{{Head: "rank", Right: true}, {Head: "option", Wraps: true}, {Head: "verdict", Wraps: true},
+	t := Table{Title: 2, Columns: []Column{{Head: "rank", Right: true}, {Head: "option"}, {Head: "verdict"},
 		{Head: "points", Right: true}, {Head: "work", Right: true}, {Head: "cost", Right: true}, {Head: "out of service", Right: true}}}
 	for i := range list {
 		o := &list[i]
@@ -124,9 +124,9 @@ func against(o *answer.Option) []string {
 		case r.Holds == nil && r.Strength == "must":
 			open = append(open, "Not known yet: "+r.Text+".")
 		case r.Holds != nil && !*r.Holds && r.Strength == "must":
-			in = append(in, sentence(r.Text))
+			in = append(in, sentence(named(r)))
 		case (r.Holds == nil || !*r.Holds) && r.Strength == "should":
-			should = append(should, sentence(r.Text))
+			should = append(should, sentence(named(r)))
 		}
 	}
 	switch {
@@ -135,7 +135,7 @@ func against(o *answer.Option) []string {
 	case o.Verdict == answer.CantTell && len(open) > 0:
 		return open[:1]
 	}
-	return should
+	return slices.Compact(should)
 }
 
 func count(n int, one, many string) string {

@@ -6,7 +6,10 @@
 // nothing, sorts nothing and works nothing out beyond adding hours.
 package render
 
-import "strings"
+import (
+	"regexp"
+	"strings"
+)
 
 // TableFrom is the width in columns from which tables are drawn; below it
 // every row becomes a card.
@@ -80,22 +83,33 @@ func (p *Page) Item(indent int, mark, text string) {
 	}
 }
 
-// Pair writes a name and what it is, the second at a column of its own where
-// there is room.
-func (p *Page) Pair(indent, at int, name, text string) {
-	name, text = p.plain(name), p.plain(text)
-	if width(name)+2 > at || longest(text) > p.prose()-indent-at {
-		p.Item(indent, "", name+": "+text)
-		return
+// Pairs writes names and what each is: side by side where all have room, else
+// each text under its name.
+func (p *Page) Pairs(indent int, names, texts []string) {
+	at, most := 0, 0
+	for i := range names {
+		names[i], texts[i] = p.plain(names[i]), p.plain(texts[i])
+		at, most = max(at, width(names[i])+2), max(most, min(width(texts[i]), roomy))
 	}
-	for i, l := range wrap(text, p.prose()-indent-at) {
-		if i == 0 {
-			p.line(indent, pad(name, at)+p.paint(styleOf(text), l))
+	beside := indent+at+most <= p.prose()
+	for i, name := range names {
+		if !beside {
+			p.line(indent, name)
+			p.Para(indent+2, texts[i])
 			continue
 		}
-		p.line(indent+at, l)
+		for k, l := range wrap(texts[i], p.prose()-indent-at) {
+			if k == 0 {
+				p.line(indent, pad(name, at)+p.paint(styleOf(texts[i]), l))
+				continue
+			}
+			p.line(indent+at, l)
+		}
 	}
 }
+
+// roomy is the width at which a text may wrap beside its name.
+const roomy = 30
 
 func (p *Page) prose() int { return min(p.Width, wideProse) }
 
@@ -112,16 +126,24 @@ func (p *Page) plain(text string) string { return Plain(text, p.ASCII) }
 func Plain(text string, ascii bool) string {
 	text = strings.Join(strings.Fields(text), " ")
 	if !ascii {
-		return text
+		return micro.ReplaceAllString(text, "${1}µm${2}")
 	}
-	text = toASCII.Replace(text)
+	return strings.Join(strings.Fields(ASCII(text)), " ")
+}
+
+// ASCII writes text in plain characters: what has no other way to be written
+// becomes a question mark.
+func ASCII(text string) string {
 	return strings.Map(func(r rune) rune {
 		if r > '~' {
 			return '?'
 		}
 		return r
-	}, text)
+	}, toASCII.Replace(text))
 }
+
+// micro is the unit the program's own texts write without its Greek letter.
+var micro = regexp.MustCompile(`(^|[ /±])um($|[ /.,;)])`)
 
 var toASCII = strings.NewReplacer(
 	"±", "+/-", "µ", "u", "μ", "u", "°", " deg ", "⌀", "dia ", "Ø", "dia ", "ø", "dia ", "−", "-", "–", "-", "—", "-", "×", "x", "·", ",",

@@ -50,7 +50,7 @@ func Compare(l Look, a *answer.Answer, list []*answer.Option, v Voice) string {
 		for _, m := range o.Missing {
 			p.Item(indent, "-", "To be found out: "+m.Ask+".")
 		}
-		p.risks(o, v)
+		p.risks(o)
 	}
 	p.weights(a)
 	p.foot(a)
@@ -130,12 +130,15 @@ func (p *Page) top(a *answer.Answer) {
 }
 
 func (p *Page) heading(o *answer.Option) {
-	name := o.ID
-	if o.Name != nil {
-		name += " (" + *o.Name + ")"
-	}
-	p.Head(name + ": " + verdict(o.Verdict, o.Kind))
+	p.Head(called(o) + ": " + verdict(o.Verdict, o.Kind))
 	p.Para(indent, sentence(o.Says))
+}
+
+func called(o *answer.Option) string {
+	if o.Name != nil {
+		return *o.Name + " (" + o.ID + ")"
+	}
+	return o.ID
 }
 
 // first sizes the best option and tells how it is done.
@@ -153,7 +156,7 @@ func (p *Page) first(a *answer.Answer, v Voice) {
 		p.missing("Nothing can be advised until this is known", o.Missing)
 		return
 	}
-	p.Head("The first: " + o.ID)
+	p.Head("The best: " + called(o))
 	p.Para(indent, sentence(o.Says))
 	p.Blank()
 	p.sizes(o, v)

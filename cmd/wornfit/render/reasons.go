@@ -24,7 +24,7 @@ var groups = []group{
 	{"Speaks against it", broken, false},
 	{"Kept, but only as far as a weak number can be trusted", func(r answer.Reason) bool { return kept(r) && len(r.Weak) > 0 }, false},
 	{"Kept, and by how much", func(r answer.Reason) bool { return r.What == "limit" }, true},
-	{"Asked, and not so here", func(answer.Reason) bool { return true }, true},
+	{"Asked too", func(answer.Reason) bool { return true }, true},
 }
 
 // reasons tells every need and limit of an option, the ones that decide first.
@@ -50,7 +50,7 @@ func (p *Page) reasons(o *answer.Option, v Voice) {
 }
 
 func (p *Page) reason(r answer.Reason, v Voice, brief bool) {
-	text := sentence(r.Text)
+	text := sentence(named(r))
 	if brief {
 		p.Item(indent, "-", text+spare(r, v)+" ("+r.Rule+")"+source(r.Source, r.Grade))
 		return
@@ -63,6 +63,15 @@ func (p *Page) reason(r answer.Reason, v Voice, brief bool) {
 		p.Para(2*indent, "Would turn if this were a little worse: "+strings.Join(r.Weak, ", ")+".")
 	}
 	p.Para(2*indent, "Rule "+r.Rule+" ("+r.Strength+", "+r.Ground+")"+source(r.Source, r.Grade))
+}
+
+// named is a reason's text, which begins with the rule in words where it would
+// begin with a bare number.
+func named(r answer.Reason) string {
+	if r.Text != "" && strings.ContainsRune("0123456789.-", rune(r.Text[0])) {
+		return ruleName(r.Rule) + ": " + r.Text
+	}
+	return r.Text
 }
 
 // spare says the margin of a limit.

@@ -9,16 +9,16 @@ func (p *Page) scores(a *answer.Answer, o *answer.Option, v Voice) {
 		return
 	}
 	p.Head("Its points")
-	t := Table{Title: 1, Columns: []Column{{Head: "criterion", Wraps: true}, {Head: "came to", Right: true}, {Head: "points of 100", Right: true}, {Head: "weight", Right: true}}}
+	t := Table{Title: 1, Columns: []Column{{Head: "criterion"}, {Head: "came to", Right: true}, {Head: "points of 100", Right: true}, {Head: "weight", Right: true}}}
 	for _, c := range a.Criteria {
 		s, ok := o.Scores[c.ID]
 		if !ok {
 			continue
 		}
-		r := Row{Cells: []string{c.ID, v.Value(s.Value, s.Dim), Points(s.Points), Points(100*c.Weight) + " %"}}
+		r := Row{Cells: []string{c.ID, v.Share(s.Value, s.Dim), Points(s.Points), Points(100*c.Weight) + " %"}}
 		r.Under = append(r.Under, sentence(c.Says))
 		for _, x := range s.Parts {
-			r.Under = append(r.Under, "- "+x.Says+": "+v.Value(x.Value, x.Dim))
+			r.Under = append(r.Under, "- "+x.Says+": "+v.Share(x.Value, x.Dim))
 		}
 		t.Rows = append(t.Rows, r)
 	}
@@ -32,10 +32,10 @@ func (p *Page) scores(a *answer.Answer, o *answer.Option, v Voice) {
 }
 
 // risks are the named contributions to the chance of spoiling a part.
-func (p *Page) risks(o *answer.Option, v Voice) {
+func (p *Page) risks(o *answer.Option) {
 	for _, x := range o.Scores["risk"].Parts {
 		if x.Value > 0 {
-			p.Item(indent, "-", "Risk "+Points(100*x.Value)+" %: "+x.Says+".")
+			p.Item(indent, "-", "Risk "+figures(100*x.Value)+" %: "+x.Says+".")
 		}
 	}
 }
@@ -46,7 +46,9 @@ func (p *Page) weights(a *answer.Answer) {
 		return
 	}
 	p.Head("How the points are counted")
+	var names, texts []string
 	for _, c := range a.Criteria {
-		p.Pair(indent, 18, c.ID, Points(100*c.Weight)+" %: "+c.Says)
+		names, texts = append(names, c.ID), append(texts, Points(100*c.Weight)+" %: "+c.Says)
 	}
+	p.Pairs(indent, names, texts)
 }

@@ -12,8 +12,8 @@ func (p *Page) sizes(o *answer.Option, v Voice) {
 	if len(o.Dimensions) == 0 {
 		return
 	}
-	t := Table{Title: 1, Columns: []Column{{Head: "cut in this order", Wraps: true}, {Head: "low limit", Right: true}, {Head: "target", Right: true},
-		{Head: "high limit", Right: true}, {Head: "cut on", Wraps: true}}}
+	t := Table{Title: 1, Columns: []Column{{Head: "cut in this order"}, {Head: "low limit", Right: true}, {Head: "target", Right: true},
+		{Head: "high limit", Right: true}, {Head: "cut on"}}}
 	for i := range o.Dimensions {
 		t.Rows = append(t.Rows, v.size(o, &o.Dimensions[i]))
 	}
@@ -30,25 +30,25 @@ func (v Voice) size(o *answer.Option, d *answer.Dimension) Row {
 	if d.Made {
 		r.Under = append(r.Under, "Made already; everything not yet cut is worked out from it.")
 	}
-	r.Under = append(r.Under, "May lie from "+from+edge(o, d.Low)+" to "+to+edge(o, d.High)+".")
+	r.Under = append(r.Under, "May lie from "+from+edge(d.Low)+" to "+to+edge(d.High)+".")
 	return r
 }
 
 // edge says in words which rules end a window.
-func edge(o *answer.Option, e answer.Edge) string {
+func edge(e answer.Edge) string {
 	if len(e.By) == 0 {
 		return ""
 	}
 	var by []string
 	for _, id := range e.By {
-		by = append(by, ruleName(o, id))
+		by = append(by, ruleName(id))
 	}
 	return " (" + strings.Join(by, "; ") + ")"
 }
 
 // ruleName turns a rule's id into words: bush.press-holds-torque is `bush,
 // press holds torque`.
-func ruleName(_ *answer.Option, id string) string {
+func ruleName(id string) string {
 	id = strings.ReplaceAll(id, "-", " ")
 	return strings.ReplaceAll(id, ".", ", ")
 }
@@ -64,7 +64,7 @@ func (p *Page) edges(o *answer.Option) {
 					p.Para(indent, "The rules that end these ranges, at the target sizes:")
 				}
 				told[id] = true
-				p.Item(2*indent, ruleName(o, id)+":", r.Text+" ("+r.Strength+", "+r.Ground+")")
+				p.Item(indent, "-", ruleName(id)+": "+strings.TrimPrefix(r.Text, ruleName(id)+": ")+" ("+r.Strength+", "+r.Ground+")")
 			}
 		}
 	}
@@ -85,7 +85,7 @@ func (p *Page) margins(o *answer.Option, v Voice) {
 	if len(o.Dimensions) == 0 {
 		return
 	}
-	t := Table{Title: 1, Columns: []Column{{Head: "margin", Wraps: true}, {Head: "down to the end", Right: true}, {Head: "up to the end", Right: true},
+	t := Table{Title: 1, Columns: []Column{{}, {Head: "down to the end", Right: true}, {Head: "up to the end", Right: true},
 		{Head: "limits apart", Right: true}, {Head: "machine holds", Right: true}, {Head: "gauged within", Right: true}}}
 	gap := func(l float64) string { return v.Gap(l, quantity.ByTenth) }
 	for _, d := range o.Dimensions {
@@ -95,7 +95,7 @@ func (p *Page) margins(o *answer.Option, v Voice) {
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{d.Name, gap(d.Target - d.Low.Value), gap(d.High.Value - d.Target), gap(d.Upper - d.Lower), gap(d.Holds), within}})
 	}
-	p.Blank()
+	p.Head("What there is to spare, from the target to the ends of its range")
 	p.Table(t)
 }
 
@@ -106,7 +106,11 @@ func (p *Page) worked(o *answer.Option, v Voice) {
 	}
 	p.Head("The numbers worked")
 	for _, x := range o.Values {
-		p.Item(indent, "", sentence(x.Says+": "+v.Value(x.Value, x.Dim)))
+		says := x.Says
+		if joint, _, dotted := strings.Cut(x.Name, "."); dotted && o.Holds[joint] != "" {
+			says += " (" + joint + ")" // each joint has its own
+		}
+		p.Para(indent, sentence(says+": "+v.Value(x.Value, x.Dim)))
 		if x.Formula != "" {
 			p.Para(2*indent, x.Name+" = "+x.Formula)
 		}

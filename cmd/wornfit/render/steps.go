@@ -18,17 +18,18 @@ func (p *Page) steps(o *answer.Option) {
 	}
 	p.Head("How it is done")
 	told := map[string]int{}
+	wide := width(strconv.Itoa(len(o.Steps))) + 1
 	for i, s := range o.Steps {
 		for _, c := range s.Cautions {
 			if first, again := told[c]; again {
 				name, _, _ := strings.Cut(c, " (")
-				p.Item(indent+3, cautionMark, name+": as before step "+strconv.Itoa(first))
+				p.Item(indent+wide+1, cautionMark, name+": as before step "+strconv.Itoa(first))
 				continue
 			}
 			told[c] = i + 1
-			p.Item(indent+3, cautionMark, c)
+			p.Item(indent+wide+1, cautionMark, c)
 		}
-		p.Item(indent, pad(strconv.Itoa(i+1)+".", 2), sentence(s.Says)+takes(s))
+		p.Item(indent, pad(strconv.Itoa(i+1)+".", wide), sentence(s.Says)+takes(s))
 	}
 }
 

@@ -24,7 +24,7 @@ func (p *Page) stopped(a *answer.Answer) bool {
 	for i, d := range a.Stop.Do {
 		text := sentence(d)
 		if i == 0 {
-			text = "Do not repair this by hand: " + d + "."
+			text = "Do not repair this yourself: " + d + "."
 		}
 		p.Para(0, text)
 	}

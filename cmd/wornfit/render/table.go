@@ -12,7 +12,6 @@ import (
 type Column struct {
 	Head  string
 	Right bool // numbers stand to the right
-	Wraps bool // its cells may take several lines
 }
 
 // Row is a row; Under is said below it across the whole width.
@@ -40,12 +39,19 @@ func (p *Page) Table(t Table) {
 		return
 	}
 	t = t.plain(p.ASCII)
-	widths, fits := t.fit(p.Width - indent)
-	if p.Width < TableFrom || !fits {
-		p.cards(t)
+	if widths, fits := p.fits(t); fits {
+		p.draw(t, widths)
 		return
 	}
-	p.draw(t, widths)
+	p.cards(t)
+}
+
+// fits finds the widths of a table's columns, if it is to be drawn as a table.
+func (p *Page) fits(t Table) (widths []int, fits bool) {
+	if p.Width < TableFrom {
+		return nil, false
+	}
+	return t.fit(p.Width - indent)
 }
 
 func (t Table) plain(ascii bool) Table {
@@ -63,38 +69,48 @@ func (t Table) plain(ascii bool) Table {
 	return out
 }
 
-// fit shares the room out: every column as wide as its widest cell; if that is
-// too much the columns that may wrap give way, the widest first.
+// fit shares the room out: every column as wide as its widest cell or head; if
+// that is too much, heads wrap first, then the widest cells. A cell wraps only
+// where its text may break.
 func (t Table) fit(room int) (widths []int, fits bool) {
 	room -= gap * (len(t.Columns) - 1)
-	least := make([]int, len(t.Columns))
+	least, cells := make([]int, len(t.Columns)), make([]int, len(t.Columns))
 	widths = make([]int, len(t.Columns))
 	sum := 0
 	for i, c := range t.Columns {
 		least[i] = longest(c.Head)
-		widths[i] = least[i]
 		for _, r := range t.Rows {
 			least[i] = max(least[i], longest(r.Cells[i]))
-			widths[i] = max(widths[i], width(r.Cells[i]))
+			cells[i] = max(cells[i], width(r.Cells[i]))
 		}
-		if !c.Wraps {
-			least[i] = widths[i]
-		}
+		widths[i] = max(cells[i], width(c.Head))
 		sum += widths[i]
 	}
 	for ; sum > room; sum-- {
-		widest := -1
-		for i := range widths {
-			if widths[i] > least[i] && (widest < 0 || widths[i] > widths[widest]) {
-				widest = i
-			}
-		}
-		if widest < 0 {
+		i := givesWay(widths, least, cells)
+		if i < 0 {
 			return nil, false
 		}
-		widths[widest]--
+		widths[i]--
 	}
 	return widths, true
+}
+
+// givesWay is the column to narrow next; -1 when none has room to give.
+func givesWay(widths, least, cells []int) int {
+	widest := -1
+	for i := range widths {
+		if widths[i] <= least[i] {
+			continue
+		}
+		if widths[i] > cells[i] { // only the head needs the room
+			return i
+		}
+		if widest < 0 || widths[i] > widths[widest] {
+			widest = i
+		}
+	}
+	return widest
 }
 
 // draw has tablewriter set the lines of cells that are wrapped here already,
@@ -124,7 +140,7 @@ func (p *Page) draw(t Table, widths []int) {
 		drawn = drawn[min(h, len(drawn)):]
 		if i > 0 {
 			for _, u := range t.Rows[i-1].Under {
-				p.Para(indent+widths[0]+gap, u)
+				p.Para(indent+min(widths[0]+gap, 6), u)
 			}
 		}
 	}
@@ -188,11 +204,6 @@ func (p *Page) tablewriter(w *strings.Builder, t Table, widths []int) *tablewrit
 
 // cards writes each row as a title and its cells by name.
 func (p *Page) cards(t Table) {
-	at := 0
-	for _, c := range t.Columns[t.Title:] {
-		at = max(at, width(c.Head)+2)
-	}
-	at = min(at, 18)
 	for i, r := range t.Rows {
 		if i > 0 {
 			p.Blank()
@@ -204,11 +215,13 @@ func (p *Page) cards(t Table) {
 			}
 		}
 		p.Item(indent, "", strings.Join(title, "  "))
+		var names, texts []string
 		for k, c := range r.Cells[t.Title:] {
 			if c != "" && c != nothing {
-				p.Pair(2*indent, at, t.Columns[t.Title+k].Head, c)
+				names, texts = append(names, t.Columns[t.Title+k].Head), append(texts, c)
 			}
 		}
+		p.Pairs(2*indent, names, texts)
 		for _, u := range r.Under {
 			p.Para(2*indent, u)
 		}

@@ -26,7 +26,7 @@ func (v Voice) each(say func(one quantity.Speech) string) string {
 // The doubt is rounded up.
 func (v Voice) Measured(l, u float64, size bool) string {
 	return v.each(func(one quantity.Speech) string {
-		p := quantity.Earned(u)
+		p := grain(u)
 		say := one.Gap
 		if size {
 			say = one.Size
@@ -39,6 +39,12 @@ func (v Voice) Measured(l, u float64, size bool) string {
 		doubt, _, _ := strings.Cut(say(roundUp(u, one.Units, p), p), " ")
 		return number + " ±" + doubt + " " + unit
 	})
+}
+
+// grain is the decimals a doubt earns, never finer than the usual grain of a fit.
+func grain(u float64) quantity.Places {
+	p := quantity.Earned(u)
+	return quantity.Places{Inch: min(p.Inch, quantity.ByTenth.Inch), MM: min(p.MM, quantity.ByTenth.MM)}
 }
 
 func roundUp(u float64, s quantity.System, p quantity.Places) float64 {
@@ -100,6 +106,14 @@ func (v Voice) Value(x float64, d quantity.Dim) string {
 		return Span(x)
 	}
 	return v.Say(x, d)
+}
+
+// Share says a score: a plain number up to 1 in per cent.
+func (v Voice) Share(x float64, d quantity.Dim) string {
+	if d == quantity.Number && math.Abs(x) <= 1 {
+		return figures(100*x) + " %"
+	}
+	return v.Value(x, d)
 }
 
 const (

@@ -17,7 +17,7 @@ func pad(s string, to int) string { return s + strings.Repeat(" ", max(to-width(
 
 // wrap breaks text into lines of at most this many columns, at blanks, never
 // inside a number or between a number and its unit. A word too long for a line
-// breaks after + / _ or a hyphen between letters.
+// breaks after a sign, then after a hyphen.
 func wrap(text string, to int) []string {
 	to = max(to, 8)
 	var lines []string
@@ -51,31 +51,38 @@ func longest(text string) int {
 	return most
 }
 
-// part cuts a word that is wider than a line: after the last place it may break
-// at, else where the line ends.
+// part cuts a word that is wider than a line: after the last sign it may break
+// at, else after a hyphen, else where the line ends.
 func part(word string, to int) (head, rest string) {
-	for _, p := range pieces(word) {
-		if width(head)+width(p) > to {
-			break
+	for _, at := range []*regexp.Regexp{atSign, atHyphen} {
+		for _, p := range split(word, at) {
+			if width(head)+width(p) > to {
+				break
+			}
+			head += p
 		}
-		head += p
+		if head != "" {
+			return head, word[len(head):]
+		}
 	}
-	if head == "" {
-		r := []rune(word)
-		head = string(r[:to])
-	}
+	head = string([]rune(word)[:to])
 	return head, word[len(head):]
 }
 
-var breaks = regexp.MustCompile(`[^+/_-]*([+/_]|-)|[^+/_-]+$`)
+// pieces are the parts of a word, each ending where the word may break: after
+// + / or _. What holds a blank or begins with a digit is a number, and whole.
+func pieces(word string) []string { return split(word, atSign) }
 
-// pieces are the parts of a word, each ending where the word may break. What
-// holds a blank or a digit beside a sign is a number with its unit, and whole.
-func pieces(word string) []string {
+var (
+	atSign   = regexp.MustCompile(`[^+/_]*[+/_]|[^+/_]+$`)
+	atHyphen = regexp.MustCompile(`[^-]*-|[^-]+$`)
+)
+
+func split(word string, at *regexp.Regexp) []string {
 	if strings.Contains(word, glue) || !breakable.MatchString(word) {
 		return []string{word}
 	}
-	return breaks.FindAllString(word, -1)
+	return at.FindAllString(word, -1)
 }
 
 // breakable is a word of letters with signs between them, such as an option's
