@@ -19,7 +19,7 @@ func sections(c *condition.Condition) []answer.Section {
 		figure(&fit, "shake", "clearance by shake", s.Found)
 	}
 	if c.WearRate.Is {
-		fit.Lines = append(fit.Lines, answer.Line{Name: "wear_rate", Says: "wear of both together since new", Value: c.WearRate.Best, U: c.WearRate.U, Unit: quantity.WearRateDim.String(), Dim: quantity.WearRateDim})
+		fit.Lines = append(fit.Lines, answer.Line{Name: "wear_rate", Says: "wear of both together since new", Value: c.WearRate.Best, U: c.WearRate.U, Unit: answer.Unit(quantity.WearRateDim), Dim: quantity.WearRateDim})
 	}
 	return append(out, fit)
 }

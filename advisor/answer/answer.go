@@ -134,6 +134,7 @@ type Score struct {
 type Part struct {
 	Says  string       `json:"says"`
 	Value float64      `json:"value"`
+	Unit  string       `json:"unit"`
 	Dim   quantity.Dim `json:"-"`
 }
 

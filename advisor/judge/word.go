@@ -112,10 +112,10 @@ func (b *Bench) missing(j *Judged) []answer.Missing {
 func (j *Judged) scores(b *Bench, a *answer.Option) {
 	for _, c := range b.Base.Input.Criteria {
 		e := j.Mark.Scores[c.ID]
-		s := answer.Score{Value: finite(e.Value), Unit: c.Dim.String(), Points: e.Points, Parts: []answer.Part{}, Dim: c.Dim}
+		s := answer.Score{Value: finite(e.Value), Unit: answer.Unit(c.Dim), Points: e.Points, Parts: []answer.Part{}, Dim: c.Dim}
 		for _, p := range j.Option.Scores {
 			if p.Criterion == c.ID && p.Node != 0 {
-				s.Parts = append(s.Parts, answer.Part{Says: p.Says, Value: finite(j.Found.Reg[p.Node]), Dim: c.Dim})
+				s.Parts = append(s.Parts, part(p.Says, j.Found.Reg[p.Node], c.Dim))
 			}
 		}
 		for _, t := range []struct {
@@ -124,11 +124,15 @@ func (j *Judged) scores(b *Bench, a *answer.Option) {
 		}{{"cost", "bench hours", "total.hours", quantity.TimeDim}, {"cost", "bought and used up", "total.costs", quantity.MoneyDim},
 			{"out-of-service", "at the bench", "total.hours", quantity.TimeDim}, {"out-of-service", "waiting", "total.wait", quantity.TimeDim}} {
 			if n := j.Option.Totals[t.of]; t.id == c.ID && n != 0 {
-				s.Parts = append(s.Parts, answer.Part{Says: t.says, Value: finite(j.Found.Reg[n]), Dim: t.dim})
+				s.Parts = append(s.Parts, part(t.says, j.Found.Reg[n], t.dim))
 			}
 		}
 		a.Scores[c.ID] = s
 	}
+}
+
+func part(says string, v float64, d quantity.Dim) answer.Part {
+	return answer.Part{Says: says, Value: finite(v), Unit: answer.Unit(d), Dim: d}
 }
 
 // values are the worked values of the design that have a meaning for a reader.
@@ -143,7 +147,7 @@ func (j *Judged) values() []answer.Value {
 		if math.IsNaN(v) || math.IsInf(v, 0) {
 			continue
 		}
-		out = append(out, answer.Value{Name: n.Name, Says: n.Says, Value: v, Unit: n.Dim.String(), Dim: n.Dim, Formula: j.formula(n.Node)})
+		out = append(out, answer.Value{Name: n.Name, Says: n.Says, Value: v, Unit: answer.Unit(n.Dim), Dim: n.Dim, Formula: j.formula(n.Node)})
 	}
 	return out
 }

@@ -3,6 +3,7 @@ package link
 import (
 	"fmt"
 	"strings"
+	"wornfit/calc/basis"
 
 	"wornfit/rules/lang"
 	"wornfit/rules/tape"
@@ -119,7 +120,7 @@ func (l *linker) features(lw *lowering, e *env) {
 				Test:     &lang.Expr{Op: lang.Not, Type: yesNo, At: f.At, Args: []*lang.Expr{{Op: lang.Name, Name: name, Type: yesNo, At: f.At}}},
 				Strength: Must, Ground: Geometry, Why: f.Why,
 				Remedy: "a repair that leaves the " + strings.ReplaceAll(f.Kind, "-", " ") + " alone",
-				From:   "geometry", At: f.At,
+				From:   "geometry", Grade: basis.Derived, At: f.At,
 			}
 			l.check(lw, e, &r)
 		}
