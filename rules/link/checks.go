@@ -3,8 +3,8 @@ package link
 import (
 	"fmt"
 	"strings"
-	"wornfit/calc/basis"
 
+	"wornfit/calc/basis"
 	"wornfit/rules/lang"
 	"wornfit/rules/tape"
 )
