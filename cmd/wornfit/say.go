@@ -83,7 +83,7 @@ func faults(w world, what string, list fault.List, lines func(file string) []str
 			place += ": " + f.Key
 		}
 		fmt.Fprintln(w.err, place+": "+oneLine(f.Says))
-		if text, caret, ok := pointed(f.At, lines(f.At.File)); ok {
+		if text, caret, ok := pointed(f.At, lines(f.At.File), max(w.width()-8, 32)); ok {
 			fmt.Fprintln(w.err, text)
 			fmt.Fprintln(w.err, caret)
 		}
@@ -94,19 +94,23 @@ func faults(w world, what string, list fault.List, lines func(file string) []str
 	return trouble{says: count(len(list), "fault") + " in " + what, code: exitUnknown}
 }
 
-// pointed is the line a fault stands in, and a caret under the place.
-func pointed(at fault.Place, lines []string) (text, caret string, ok bool) {
+// pointed is the line a fault stands in, and a caret under the place. Of a line
+// longer than room the part round the place is shown.
+func pointed(at fault.Place, lines []string, room int) (text, caret string, ok bool) {
 	if at.Line < 1 || at.Line > len(lines) {
 		return "", "", false
 	}
 	line := []rune(strings.Map(tabToBlank, strings.TrimRight(lines[at.Line-1], "\r")))
 	column := min(max(at.Column, 1), len(line)+1)
 	wide := min(max(at.Width, 1), max(len(line)-column+1, 1))
-	cut := max(column-60, 0) // a long line is shown from near the place
-	shown := line[cut:min(cut+100, len(line))]
+	cut := 0
+	if len(line) > room {
+		cut = max(column-room/2, 0)
+	}
+	shown := line[cut:min(cut+room, len(line))]
 	mark := fmt.Sprintf("%5d | ", at.Line)
 	return strings.TrimRight(mark+string(shown), " "),
-		strings.Repeat(" ", 6) + "| " + strings.Repeat(" ", column-1-cut) + strings.Repeat("^", min(wide, 100-(column-1-cut))), true
+		strings.Repeat(" ", 6) + "| " + strings.Repeat(" ", column-1-cut) + strings.Repeat("^", min(wide, max(room-(column-1-cut), 1))), true
 }
 
 func tabToBlank(r rune) rune {

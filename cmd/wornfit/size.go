@@ -12,7 +12,7 @@ func newSize(w world) *cobra.Command {
 	worked := false
 	cmd := &cobra.Command{
 		Use:   "size CASE OPTION",
-		Short: "every size of an option: limits, target, range, what ends the range",
+		Short: "every size of an option: limits, target, range and its ends",
 		Long: `size gives every dimension of an option in the order it is cut: low limit,
 target, high limit, the range it may lie in, the rules that end that range, and
 the margins. An OPTION is an id or a trade name; a name stands for its best.`,

@@ -12,16 +12,36 @@ func (p *Page) sides(a *answer.Answer, list []*answer.Option, v Voice) {
 		n := len(list)
 		t := comparison(a, list[:n], v)
 		for n > 2 { // as many options abreast as fit
-			if _, fits := t.plain(p.ASCII).fit(p.Width - indent); fits {
+			if _, fits := p.fits(t.plain(p.ASCII)); fits {
 				break
 			}
 			n--
 			t = comparison(a, list[:n], v)
 		}
+		if _, fits := p.fits(t.plain(p.ASCII)); !fits {
+			p.Blank()
+			p.Table(turned(comparison(a, list, v)))
+			return
+		}
 		p.Blank()
 		p.Table(t)
 		list = list[n:]
 	}
+}
+
+// turned swaps rows and columns: for a card an option.
+func turned(t Table) Table {
+	out := Table{Title: 1, Columns: []Column{{}}, Rows: make([]Row, len(t.Columns)-1)}
+	for _, r := range t.Rows {
+		out.Columns = append(out.Columns, Column{Head: r.Cells[0]})
+	}
+	for i := range out.Rows {
+		out.Rows[i].Cells = []string{t.Columns[i+1].Head}
+		for _, r := range t.Rows {
+			out.Rows[i].Cells = append(out.Rows[i].Cells, r.Cells[i+1])
+		}
+	}
+	return out
 }
 
 func comparison(a *answer.Answer, list []*answer.Option, v Voice) Table {

@@ -31,10 +31,10 @@ type Page struct {
 	b strings.Builder
 }
 
-// NewPage starts an empty page. A width under 30 columns counts as 30: no
-// dimension has room in less.
+// NewPage starts an empty page. A width under 36 columns counts as 36: the
+// longest number with its doubt and unit has no room in less.
 func NewPage(l Look) *Page {
-	l.Width = max(l.Width, 30)
+	l.Width = max(l.Width, 36)
 	return &Page{Look: l}
 }
 
@@ -94,7 +94,7 @@ func (p *Page) Pairs(indent int, names, texts []string) {
 	beside := indent+at+most <= p.prose()
 	for i, name := range names {
 		if !beside {
-			p.line(indent, name)
+			p.Para(indent, name)
 			p.Para(indent+2, texts[i])
 			continue
 		}

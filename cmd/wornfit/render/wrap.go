@@ -97,7 +97,7 @@ func tokens(text string) []string {
 	for _, w := range strings.Fields(text) {
 		bare := strings.TrimRight(w, ".,;:)")
 		switch {
-		case number && (strings.HasPrefix(w, "±") || strings.HasPrefix(w, "+/-")),
+		case number && unit == "" && (strings.HasPrefix(w, "±") || strings.HasPrefix(w, "+/-")),
 			number && unit == "" && units[bare],
 			number && second[unit+" "+bare]:
 			out[len(out)-1] += glue + w
