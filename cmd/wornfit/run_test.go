@@ -242,7 +242,7 @@ func TestASCIIHoldsOnStderrToo(t *testing.T) {
 	}
 	lines := strings.Split(got.err, "\n")
 	for i, l := range lines {
-		if strings.Contains(l, "| fitz") && strings.Index(l, "fitz") != strings.Index(lines[i+1], "^") {
+		if strings.HasPrefix(l, quote+"fitz") && strings.Index(l, "fitz") != strings.Index(lines[i+1], "^") {
 			t.Errorf("the caret is off:\n%s\n%s", l, lines[i+1])
 		}
 	}

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"regexp"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -83,7 +82,7 @@ func faults(w world, what string, list fault.List, lines func(file string) []str
 			place += ": " + f.Key
 		}
 		fmt.Fprintln(w.err, place+": "+oneLine(f.Says))
-		if text, caret, ok := pointed(f.At, lines(f.At.File), max(w.width()-8, 32)); ok {
+		if text, caret, ok := pointed(f.At, lines(f.At.File), max(w.width()-len(quote), 32)); ok {
 			fmt.Fprintln(w.err, text)
 			fmt.Fprintln(w.err, caret)
 		}
@@ -108,10 +107,12 @@ func pointed(at fault.Place, lines []string, room int) (text, caret string, ok b
 		cut = max(column-room/2, 0)
 	}
 	shown := line[cut:min(cut+room, len(line))]
-	mark := fmt.Sprintf("%5d | ", at.Line)
-	return strings.TrimRight(mark+string(shown), " "),
-		strings.Repeat(" ", 6) + "| " + strings.Repeat(" ", column-1-cut) + strings.Repeat("^", min(wide, max(room-(column-1-cut), 1))), true
+	return strings.TrimRight(quote+string(shown), " "),
+		quote + strings.Repeat(" ", column-1-cut) + strings.Repeat("^", min(wide, max(room-(column-1-cut), 1))), true
 }
+
+// quote stands before the line of a file.
+const quote = "        "
 
 func tabToBlank(r rune) rune {
 	if r == '\t' {
@@ -133,7 +134,7 @@ type asciiWriter struct{ to io.Writer }
 
 func (a asciiWriter) Write(b []byte) (int, error) {
 	text := string(b)
-	if quoted.MatchString(text) {
+	if strings.HasPrefix(text, quote) {
 		text = strings.Map(func(r rune) rune {
 			if r > '~' {
 				return '?'
@@ -144,6 +145,3 @@ func (a asciiWriter) Write(b []byte) (int, error) {
 	_, err := io.WriteString(a.to, render.ASCII(text))
 	return len(b), err
 }
-
-// quoted is the line of a file as faults shows it.
-var quoted = regexp.MustCompile(`^ *[0-9]+ \| `)

@@ -1,6 +1,7 @@
 package render
 
 import (
+	"regexp"
 	"strings"
 
 	"github.com/olekukonko/tablewriter"
@@ -70,17 +71,25 @@ func (t Table) plain(ascii bool) Table {
 }
 
 // fit shares the room out: every column as wide as its widest cell or head; if
-// that is too much, heads wrap first, then the widest cells. A cell wraps only
-// where its text may break.
+// that is too much, heads wrap first, then the widest cells, and names break at
+// their hyphens last. A cell wraps only where its text may break.
 func (t Table) fit(room int) (widths []int, fits bool) {
+	if widths, fits = t.fitTo(room, atSign); fits {
+		return widths, true
+	}
+	return t.fitTo(room, atHyphen)
+}
+
+// fitTo is fit with words that may break at these places.
+func (t Table) fitTo(room int, at *regexp.Regexp) (widths []int, fits bool) {
 	room -= gap * (len(t.Columns) - 1)
 	least, cells := make([]int, len(t.Columns)), make([]int, len(t.Columns))
 	widths = make([]int, len(t.Columns))
 	sum := 0
 	for i, c := range t.Columns {
-		least[i] = longest(c.Head)
+		least[i] = longest(c.Head, at)
 		for _, r := range t.Rows {
-			least[i] = max(least[i], longest(r.Cells[i]))
+			least[i] = max(least[i], longest(r.Cells[i], at))
 			cells[i] = max(cells[i], width(r.Cells[i]))
 		}
 		widths[i] = max(cells[i], width(c.Head))

@@ -40,11 +40,11 @@ func wrap(text string, to int) []string {
 	return append(lines, line)
 }
 
-// longest is the widest piece of a text that does not break.
-func longest(text string) int {
+// longest is the widest piece of a text whose words break at these places.
+func longest(text string, at *regexp.Regexp) int {
 	most := 0
 	for _, t := range tokens(text) {
-		for _, piece := range pieces(t) {
+		for _, piece := range split(t, at) {
 			most = max(most, width(piece))
 		}
 	}
@@ -69,14 +69,15 @@ func part(word string, to int) (head, rest string) {
 	return head, word[len(head):]
 }
 
-// pieces are the parts of a word, each ending where the word may break: after
-// + / or _. What holds a blank or begins with a digit is a number, and whole.
-func pieces(word string) []string { return split(word, atSign) }
-
+// Where a word may break: after + / or _, and if that is not enough after a
+// hyphen as well.
 var (
 	atSign   = regexp.MustCompile(`[^+/_]*[+/_]|[^+/_]+$`)
-	atHyphen = regexp.MustCompile(`[^-]*-|[^-]+$`)
+	atHyphen = regexp.MustCompile(`[^+/_-]*[+/_-]|[^+/_-]+$`)
 )
+
+// split cuts a word into pieces that each end where the word may break. What
+// holds a blank or begins with a digit is a number, and whole.
 
 func split(word string, at *regexp.Regexp) []string {
 	if strings.Contains(word, glue) || !breakable.MatchString(word) {
