@@ -26,7 +26,7 @@ func (q *problem) declared() []interval.I {
 	}
 	for _, i := range q.free {
 		d := q.dims[i]
-		reg[d.Target] = interval.I{Lo: 1e-4, Hi: 5}
+		reg[d.Target] = anySize
 	}
 	for range 3 { // a range may hang on another dimension's
 		ends := append([]interval.I(nil), reg...)
@@ -35,12 +35,15 @@ func (q *problem) declared() []interval.I {
 			d := q.dims[i]
 			t := interval.I{Lo: ends[d.Low].Lo, Hi: ends[d.High].Hi}
 			if t.Lo < t.Hi {
-				reg[d.Target] = interval.I{Lo: max(t.Lo, 1e-4), Hi: min(t.Hi, 5)}
+				reg[d.Target] = interval.I{Lo: max(t.Lo, anySize.Lo), Hi: min(t.Hi, anySize.Hi)}
 			}
 		}
 	}
 	return reg
 }
+
+// anySize holds whatever a dimension may be: metres, or kelvin of a heat.
+var anySize = interval.I{Lo: 1e-6, Hi: 1e4}
 
 // narrow contracts the targets by each must in turn, its cuts and gauge errors
 // fixed at the corner worst for it: whatever design there is must bear that.
@@ -111,7 +114,9 @@ func (q *problem) spans(reg []interval.I) []interval.I {
 
 // impossible tries to prove that no design exists: boxes are bisected on their
 // widest target, each contracted, until all are empty or the budget is spent.
+// The widths are the closest the gauges can tell: a design may ask for no less.
 func (q *problem) impossible(reg []interval.I, budget int) bool {
+	q.tightest()
 	stack := [][]interval.I{reg}
 	for used := 0; len(stack) > 0; used++ {
 		if used >= budget {
@@ -125,7 +130,7 @@ func (q *problem) impossible(reg []interval.I, budget int) bool {
 		at, wide := -1, 0.0
 		for _, i := range q.free {
 			t := box[q.dims[i].Target]
-			if w := (t.Hi - t.Lo) / q.unit(i); w > wide {
+			if w := (t.Hi - t.Lo) / q.unit[i]; w > wide {
 				at, wide = i, w
 			}
 		}

@@ -29,10 +29,17 @@ func (q *problem) certify(box []interval.I) bool {
 			continue
 		}
 		copy(work, box)
+		bounded := true
 		for _, k := range r.at {
-			if s := q.slots[k]; s.class == made {
+			switch s := q.slots[k]; {
+			case s.class == made:
 				work[s.node] = interval.Point(q.leans(r, s))
+			case math.IsInf(box[s.node].Width(), 0): // no middle to start from
+				bounded = false
 			}
+		}
+		if !bounded {
+			continue
 		}
 		copy(point, q.reg)
 		for _, s := range q.prog.Slots() {
@@ -98,7 +105,7 @@ func mixed(lp *maximin, m []float64, slopes [][]interval.I, span []float64) floa
 	for k := range sum {
 		hi += max(math.Abs(sum[k].Lo), math.Abs(sum[k].Hi)) * span[k]
 	}
-	return hi + 1e-9*parts // rounding of the point values
+	return hi + 1e-7*parts // rounding of the point values
 }
 
 // variables are what may move in a box: free targets, and whatever is not known

@@ -31,41 +31,118 @@ func (q *problem) slope(r *row, reg []float64) {
 // worst for the classes in `a` and best for the rest. It leaves the corner in
 // tmp, run, and the row's slopes there in adj.
 func (q *problem) corner(r *row, a against) float64 {
-	copy(q.tmp, q.reg)
+	q.take(r)
+	if len(r.at) == 0 {
+		v := q.margin(r, q.tmp)
+		q.slope(r, q.tmp)
+		return v
+	}
+	if q.hasty && r.ends != nil && r.endsOf == a {
+		if v, same := q.again(r, a); same {
+			return v
+		}
+		q.take(r)
+	}
 	r.prog.Run(q.tmp)
 	q.slope(r, q.tmp)
-	if len(r.at) == 0 {
-		return r.value(q.tmp)
-	}
 	q.lean(r, a)
 	v := q.margin(r, q.tmp)
 	q.slope(r, q.tmp)
-	// where the slope turns on the way, the other end may be worse
-	turned := false
+	if q.turn(r, a, &v) {
+		v = q.margin(r, q.tmp)
+		q.slope(r, q.tmp)
+	}
+	q.note(r, a)
+	return v
+}
+
+// take puts the best values and targets of what a row depends on into tmp.
+func (q *problem) take(r *row) {
+	for _, s := range r.in {
+		q.tmp[s] = q.reg[s]
+	}
+}
+
+// turn looks where the slope turned on the way to the corner: the other end may
+// be worse. It reports whether tmp was touched.
+func (q *problem) turn(r *row, a against, v *float64) (touched bool) {
 	for _, i := range r.at {
 		s := &q.slots[i]
 		if s.class == sure || !a[s.class] || s.discrete {
 			continue
 		}
-		if g := q.adj[s.node]; g > 0 && q.tmp[s.node] == s.span.Hi || g < 0 && q.tmp[s.node] == s.span.Lo {
-			was := q.tmp[s.node]
+		was := q.tmp[s.node]
+		if g := q.adj[s.node]; g > 0 && was == s.span.Hi && was != s.span.Lo || g < 0 && was == s.span.Lo && was != s.span.Hi {
 			q.tmp[s.node] = s.span.Lo
 			if was == s.span.Lo {
 				q.tmp[s.node] = s.span.Hi
 			}
-			turned = true
-			if w := q.margin(r, q.tmp); w < v {
-				v = w
+			touched = true
+			if w := q.margin(r, q.tmp); w < *v {
+				*v = w
 			} else {
 				q.tmp[s.node] = was
 			}
 		}
 	}
-	if turned {
-		v = q.margin(r, q.tmp)
-		q.slope(r, q.tmp)
+	return touched
+}
+
+// note keeps the corner in tmp as the one last found for the row.
+func (q *problem) note(r *row, a against) {
+	r.ends, r.endsOf = r.ends[:0], a
+	for _, i := range r.at {
+		s := &q.slots[i]
+		switch x := q.tmp[s.node]; {
+		case s.discrete:
+			r.ends = append(r.ends, x)
+		case x == s.span.Lo:
+			r.ends = append(r.ends, atLow)
+		case x == s.span.Hi:
+			r.ends = append(r.ends, atHigh)
+		default:
+			r.ends = append(r.ends, atBest)
+		}
 	}
-	return v
+}
+
+// Where a slot stands in a corner that is kept.
+const (
+	atLow  = -1.0
+	atBest = 0.0
+	atHigh = 1.0
+)
+
+// again tries the corner last found: the slopes there say whether it still is
+// the one. A word stays what it was.
+func (q *problem) again(r *row, a against) (v float64, same bool) {
+	for k, i := range r.at {
+		s := &q.slots[i]
+		switch {
+		case s.discrete:
+			q.tmp[s.node] = r.ends[k]
+		case r.ends[k] == atLow:
+			q.tmp[s.node] = s.span.Lo
+		case r.ends[k] == atHigh:
+			q.tmp[s.node] = s.span.Hi
+		}
+	}
+	v = q.margin(r, q.tmp)
+	q.slope(r, q.tmp)
+	for k, i := range r.at {
+		s := &q.slots[i]
+		if s.discrete || s.span.Lo == s.span.Hi {
+			continue
+		}
+		g := q.adj[s.node]
+		if !a[s.class] {
+			g = -g
+		}
+		if g > 0 && r.ends[k] != atLow || g < 0 && r.ends[k] != atHigh {
+			return 0, false
+		}
+	}
+	return v, true
 }
 
 // lean sets every uncertain slot in tmp to the end the slope points from (or to).
@@ -131,23 +208,23 @@ func (q *problem) freeze(a against) {
 		if math.IsInf(at, 0) || math.IsNaN(r.deduct) || math.IsInf(r.deduct, 0) {
 			r.deduct = 0
 		}
-		copy(q.tmp, q.reg)
+		q.take(r)
 		r.prog.Run(q.tmp)
 		r.prog.Gradient(q.tmp, q.adj, r.plus)
 		r.scale = 0
 		for _, j := range q.free {
-			r.scale += math.Abs(q.adj[q.dims[j].Target]) * q.unit(j)
+			r.scale += math.Abs(q.adj[q.dims[j].Target]) * q.unit[j]
 		}
 		if r.minus != 0 || r.scale == 0 {
-			r.scale = q.unit(max(r.dim, 0))
+			r.scale = q.flatUnit(r)
 		}
 	}
 }
 
-// unit is the length a dimension's margins are counted in.
-func (q *problem) unit(i int) float64 {
+// flatUnit is the length the margins of a row that no size moves are counted in.
+func (q *problem) flatUnit(r *row) float64 {
 	if len(q.dims) == 0 {
 		return 1
 	}
-	return max(q.m.Width[q.dims[i].ID], 1e-6)
+	return q.unit[max(r.dim, 0)]
 }

@@ -22,6 +22,7 @@ func (Search) Design(m Model, b Budget) Answer {
 	q.centre(box)
 	musts, _ := q.sets()
 	wide := q.spans(box)
+	q.tightest() // what fails so fails at any width
 	if empty, by := q.narrow(box, 12); empty {
 		q.centre(q.declared())
 		ans := q.nearest(musts, wide, facts, b, true)
@@ -30,6 +31,7 @@ func (Search) Design(m Model, b Budget) Answer {
 		}
 		return ans
 	}
+	q.full()
 	q.centre(box)
 	coords := q.spans(box)
 	return q.search(b, box, coords, facts)
@@ -44,7 +46,7 @@ func (q *problem) hopeless(facts []State, bad []int) Answer {
 	for i := range q.rows {
 		rest[i] = rest[i] && q.rows[i].free
 	}
-	q.climb(rest, spansOf(q.spans(box)), onlyMade, 12, 0)
+	q.climb(q.binding(rest, onlyMade), spansOf(q.spans(box)), onlyMade, 12, 0)
 	q.judge(facts, false)
 	return Answer{Works: No, States: facts, Broken: bad, Reg: q.plain()}
 }
@@ -53,30 +55,54 @@ func (q *problem) hopeless(facts []State, bad []int) Answer {
 // then with the readings so too.
 func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answer {
 	musts, all := q.sets()
-	full := append([]float64(nil), q.width...)
+	span := spansOf(coords)
 	q.points(all, coords, forAll, b.Points)
 	start := q.coordinates()
 	// as kind as can be: what fails so fails always
 	q.tightest()
-	if q.climb(musts, spansOf(coords), onlyMade, b.Ascent, 0) < 0 {
+	if q.climb(q.binding(musts, onlyMade), span, onlyMade, b.Ascent, 0) < 0 {
 		return q.nearest(musts, coords, facts, b, b.Boxes > 0 && q.impossible(box, b.Boxes))
 	}
 	for _, a := range q.kindnesses(musts) {
-		copy(q.width, full)
-		q.spread()
+		need, want := q.binding(musts, a), q.binding(all, a)
+		q.full()
 		q.place(start)
-		kept, ok := q.settle(musts, all, coords, a, b)
-		if !ok || count(kept) < count(all) {
-			kept, ok = q.closer(musts, all, kept, coords, a, b, ok)
+		kept, ok := want, q.climb(want, span, a, b.Ascent, 1) >= 0
+		if !ok {
+			from := q.coordinates()
+			q.tightest()
+			if q.climb(need, span, a, b.Ascent, 0) < 0 {
+				continue // not even held as close as can be
+			}
+			near := q.coordinates()
+			q.full()
+			q.place(from)
+			kept, ok = q.settle(need, want, span, near, a, b, 0)
+			if !ok || count(kept) < count(want) {
+				kept, ok = q.closer(need, want, kept, span, near, a, b, ok)
+			}
 		}
 		if ok {
 			if b.Whole {
-				q.aims(kept, all, coords, a)
+				q.aims(kept, want, coords, a)
 			}
 			return q.answer(facts, kept, a, b)
 		}
 	}
-	return q.nearest(musts, coords, facts, b, q.impossible(box, b.Boxes))
+	return q.nearest(musts, coords, facts, b, b.Boxes > 0 && q.impossible(box, b.Boxes))
+}
+
+// binding drops, where what is unknown is taken at its kindest, the rows that
+// may not apply at all.
+func (q *problem) binding(set []bool, a against) []bool {
+	if a == forAll {
+		return set
+	}
+	out := append([]bool(nil), set...)
+	for i := range q.rows {
+		out[i] = out[i] && (q.rows[i].sure || q.rows[i].check < 0)
+	}
+	return out
 }
 
 // kindnesses are the ways to take what is not certain that may differ: at its
@@ -87,6 +113,7 @@ func (q *problem) kindnesses(musts []bool) []against {
 		for _, k := range q.rows[i].at {
 			has[q.slots[k].class] = has[q.slots[k].class] || musts[i]
 		}
+		has[unknown] = has[unknown] || musts[i] && q.rows[i].check >= 0 && !q.rows[i].sure
 	}
 	out := []against{forAll}
 	if has[unknown] {
@@ -102,6 +129,7 @@ func (q *problem) kindnesses(musts []bool) []against {
 // sizes that come nearest to a design.
 func (q *problem) nearest(musts []bool, coords []interval.I, facts []State, b Budget, proved bool) Answer {
 	q.tightest()
+	musts = q.binding(musts, onlyMade)
 	q.climb(musts, spansOf(coords), onlyMade, b.Ascent, 1)
 	ans := Answer{Works: NotProved, States: facts, Broken: q.inTheWay(q.hardest(musts, coords, b), coords), Reg: q.plain()}
 	q.judge(facts, false)
@@ -114,33 +142,24 @@ func (q *problem) nearest(musts []bool, coords []interval.I, facts []State, b Bu
 	return ans
 }
 
-// settle finds a design that keeps every must and as many shoulds as it can.
-func (q *problem) settle(musts, all []bool, coords []interval.I, a against, b Budget) (kept []bool, ok bool) {
+// settle finds a design that keeps every must and more than `floor` rows, as
+// many shoulds as it can; near is a second place to start from.
+func (q *problem) settle(musts, all []bool, span, near []float64, a against, b Budget, floor int) (kept []bool, ok bool) {
 	kept = append([]bool(nil), all...)
-	span := spansOf(coords)
 	if v := q.climb(kept, span, a, b.Ascent, 1); v >= 0 {
 		return kept, true
 	}
 	from := q.coordinates()
 	if v := q.climb(musts, span, a, b.Ascent, 1); v < 0 {
-		q.place(from)
+		q.place(near)
 		if v := q.climb(musts, span, a, b.Ascent, 1); v < 0 {
 			return musts, false
 		}
 	}
 	// give up the should that is furthest from kept, until the rest fit
 	good := q.coordinates()
-	for n := count(kept) - count(musts); n > 0; n-- {
-		worst, at := 0.0, -1
-		q.place(from)
-		for i := range q.rows {
-			if kept[i] && !musts[i] {
-				if v := q.corner(&q.rows[i], a) / q.rows[i].scale; at < 0 || v < worst {
-					worst, at = v, i
-				}
-			}
-		}
-		kept[at] = false
+	for n := count(kept) - count(musts); n > 0 && count(kept)-1 > floor; n-- {
+		kept[q.furthest(kept, musts, from, a)] = false
 		q.place(good)
 		if v := q.climb(kept, span, a, b.Ascent, 1); v >= 0 {
 			return q.giveBack(kept, all, span, a, b), true
@@ -150,6 +169,20 @@ func (q *problem) settle(musts, all []bool, coords []interval.I, a against, b Bu
 	q.place(good)
 	q.climb(musts, span, a, b.Ascent, 1)
 	return musts, true
+}
+
+// furthest is the should among the kept rows that is furthest from kept at a place.
+func (q *problem) furthest(kept, musts []bool, from []float64, a against) int {
+	worst, at := 0.0, -1
+	q.place(from)
+	for i := range q.rows {
+		if kept[i] && !musts[i] {
+			if v := q.corner(&q.rows[i], a) / q.rows[i].scale; at < 0 || v < worst {
+				worst, at = v, i
+			}
+		}
+	}
+	return at
 }
 
 // giveBack takes up again each should that was given up in vain.
@@ -172,26 +205,27 @@ func (q *problem) giveBack(kept, all []bool, span []float64, a against, b Budget
 // gauges can tell: where that makes a design, or keeps a should that full widths
 // give up, each size is then given all the width it may have, the last cut
 // first, so that earlier dimensions give way. Else the full widths stand.
-func (q *problem) closer(musts, all, full []bool, coords []interval.I, a against, b Budget, works bool) ([]bool, bool) {
-	wide, at := append([]float64(nil), q.width...), q.coordinates()
-	q.tightest()
-	kept, ok := q.settle(musts, all, coords, a, b)
-	if !ok || works && count(kept) <= count(full) {
-		copy(q.width, wide)
-		q.spread()
-		q.place(at)
-		return full, works
+func (q *problem) closer(musts, all, wide []bool, span, near []float64, a against, b Budget, works bool) ([]bool, bool) {
+	at, floor := q.coordinates(), 0
+	if works {
+		floor = count(wide)
 	}
-	q.widen(kept, wide, coords, a, b)
+	q.tightest()
+	kept, ok := q.settle(musts, all, span, near, a, b, floor)
+	if !ok || works && count(kept) <= floor {
+		q.full()
+		q.place(at)
+		return wide, works
+	}
+	q.widen(kept, span, a, b)
 	return kept, true
 }
 
 // widen gives each dimension the most of its machine's width that a design bears.
-func (q *problem) widen(kept []bool, wide []float64, coords []interval.I, a against, b Budget) {
-	span := spansOf(coords)
+func (q *problem) widen(kept []bool, span []float64, a against, b Budget) {
 	for k := len(q.free) - 1; k >= 0; k-- {
 		i := q.free[k]
-		lo, hi, good := q.width[i], wide[i], q.coordinates()
+		lo, hi, good := q.width[i], q.m.Width[q.dims[i].ID], q.coordinates()
 		for try := hi; hi-lo > 2e-7; try = lo + (hi-lo)/2 {
 			q.width[i] = try
 			q.spread()
@@ -215,6 +249,14 @@ func (q *problem) widen(kept []bool, wide []float64, coords []interval.I, a agai
 func (q *problem) tightest() {
 	for _, i := range q.free {
 		q.width[i] = min(q.width[i], 2*q.m.Gauge[q.dims[i].ID])
+	}
+	q.spread()
+}
+
+// full gives every dimension its machine's width.
+func (q *problem) full() {
+	for _, i := range q.free {
+		q.width[i] = q.m.Width[q.dims[i].ID]
 	}
 	q.spread()
 }
@@ -263,11 +305,11 @@ func (q *problem) inTheWay(musts []bool, coords []interval.I) []int {
 		for k := range span {
 			span[k] *= 1e-3
 		}
-		q.lp.solve(q.m0, q.g0, span)
+		q.lp.solve(q.lined.m, q.lined.g, span)
 	}
-	for i, at := range q.at0 {
+	for i, at := range q.lined.at {
 		c := q.rows[at].check
-		part := q.m0[i] == low && len(q.free) == 0
+		part := q.lined.m[i] == low && len(q.free) == 0
 		if c >= 0 && (part || len(q.free) > 0 && q.lp.share(i) > 1e-6) {
 			if share[c] == 0 {
 				list = append(list, c)

@@ -19,12 +19,16 @@ type maximin struct {
 	dir   []float64
 }
 
-// solve returns s; d is left in lp.step, the parts the rows have in lp.share.
+// solve returns s; d is left in lp.y[1:], the parts the rows have in lp.share.
 func (lp *maximin) solve(m []float64, g [][]float64, span []float64) float64 {
-	n := len(span)
+	n, rows := len(span), len(m)
 	lp.reset(n)
+	if rows == 0 {
+		clear(lp.y)
+		clear(lp.x)
+		return inf
+	}
 	lp.start(m, g)
-	rows := len(m)
 	cost := func(j int) float64 {
 		switch {
 		case j < rows:

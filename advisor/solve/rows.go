@@ -2,6 +2,7 @@ package solve
 
 import (
 	"math"
+	"slices"
 
 	"wornfit/calc/interval"
 	"wornfit/rules/lang"
@@ -38,7 +39,10 @@ type row struct {
 	offset float64
 	must   bool
 	sure   bool          // its `when` is met whatever is unknown
+	in     []tape.Node   // slots it depends on, sure or not
 	at     []int         // indexes of the problem's slots it depends on
+	ends   []float64     // by at: the corner last found worst, an end or a code
+	endsOf against       // and of what
 	prog   *tape.Program // just what it needs
 	free   bool          // depends on a target
 	deduct float64       // margin at target less margin at the worst corner, frozen
@@ -52,6 +56,7 @@ type problem struct {
 	dims  []link.Dim
 	free  []int     // indexes of dimensions not held
 	width []float64 // by dimension: width to be cut to
+	unit  []float64 // by dimension: the length its margins are counted in
 	slots []slot
 	index map[tape.Node]int
 	rows  []row
@@ -63,11 +68,18 @@ type problem struct {
 	dt    []float64 // slopes to targets
 	lead  []int     // by dimension: the one it suits, or -1
 	lp    maximin
-	m0    []float64   // margins of the active rows as lines left them
-	g0    [][]float64 // and their slopes to the coordinates
-	at0   []int       // and which rows they are
+	lined straight // the active rows, as lines last drew them
+	here  straight // and where a climb stands
 	box   []interval.I
 	hasty bool // while climbing: a slot that no slope moves is left at its best value
+}
+
+// straight is rows made straight at a place: their margins there and their
+// slopes to the coordinates, in machine widths.
+type straight struct {
+	m  []float64
+	g  [][]float64
+	at []int // which rows they are
 }
 
 func newProblem(m Model) *problem {
@@ -81,10 +93,13 @@ func newProblem(m Model) *problem {
 	q.adj = make([]float64, q.prog.Len())
 	q.prog.Start(q.reg)
 	q.given()
+	q.prog.Start(q.tmp)
 	q.width, q.dt, q.lead = make([]float64, len(q.dims)), make([]float64, len(q.dims)), make([]int, len(q.dims))
+	q.unit = make([]float64, len(q.dims))
 	for i, d := range q.dims {
 		q.lead[i] = q.leader(i)
 		q.width[i] = m.Width[d.ID]
+		q.unit[i] = max(m.Width[d.ID], 1e-6)
 		if _, held := m.Held[d.ID]; held {
 			q.width[i] = 0
 		} else {
@@ -166,14 +181,16 @@ func (q *problem) limits() {
 // rests finds what a row depends on, and the program of just that.
 func (q *problem) rests(r *row, nodes ...tape.Node) {
 	r.prog = q.only(nodes...)
-	seen := map[tape.Node]bool{}
 	for _, n := range nodes {
 		for _, s := range q.uses(n) {
+			if slices.Contains(r.in, s) {
+				continue
+			}
+			r.in = append(r.in, s)
 			for _, i := range q.free {
 				r.free = r.free || q.dims[i].Target == s
 			}
-			if i, ok := q.index[s]; ok && !seen[s] {
-				seen[s] = true
+			if i, ok := q.index[s]; ok {
 				r.at = append(r.at, i)
 			}
 		}

@@ -101,38 +101,45 @@ func (q *problem) climbs(active []bool, span []float64, a against, steps int, en
 	}
 	reach := append([]float64(nil), span...)
 	try := make([]float64, n)
+	here := &q.here
+	q.swap()
+	var cuts bundle
 	for range steps {
 		if top >= enough {
 			break
 		}
-		s := q.lp.solve(q.m0, q.g0, reach)
-		if s <= top+1e-9*max(1, math.Abs(top)) {
+		s := cuts.solve(&q.lp, here, reach)
+		if s <= top+1e-6*max(1, math.Abs(top)) {
 			break
 		}
+		d := q.lp.y[1:]
 		for k := range n {
-			try[k] = y[k] + q.lp.y[1+k]
+			try[k] = y[k] + d[k]
 		}
 		q.place(try)
 		v := q.lines(active, a)
-		if v > top {
-			if v-top < 0.3*(s-top) {
-				shrink(reach, 0.5)
-			} else {
-				shrink(reach, 1.5)
+		if v <= top {
+			if !shrink(reach, cuts.missed(here, &q.lined, d)) {
+				break
 			}
-			top = v
-			copy(y, try)
 			continue
 		}
-		if !shrink(reach, 0.2) {
-			break
+		if v-top < 0.3*(s-top) {
+			shrink(reach, 0.5)
+		} else {
+			shrink(reach, 1.5)
 		}
-		q.place(y)
-		q.lines(active, a)
+		cuts.moved(here, &q.lined, d)
+		top = v
+		copy(y, try)
+		q.swap()
 	}
 	q.place(y)
-	return q.lines(active, a)
+	return top
 }
+
+// swap makes the lines just drawn those of the place the climb stands on.
+func (q *problem) swap() { q.here, q.lined = q.lined, q.here }
 
 // shrink scales a reach; false when it is too small to matter.
 func shrink(reach []float64, by float64) bool {
@@ -147,8 +154,8 @@ func shrink(reach []float64, by float64) bool {
 // lines makes every active row straight at its worst corner: margins and slopes
 // to the coordinates, in machine widths. It returns the least margin.
 func (q *problem) lines(active []bool, a against) float64 {
-	n := len(q.free)
-	q.m0, q.at0 = q.m0[:0], q.at0[:0]
+	n, out := len(q.free), &q.lined
+	out.m, out.at = out.m[:0], out.at[:0]
 	low := math.Inf(1)
 	for i := range q.rows {
 		if !active[i] {
@@ -156,35 +163,42 @@ func (q *problem) lines(active []bool, a against) float64 {
 		}
 		r := &q.rows[i]
 		v := q.corner(r, a)
-		k := len(q.m0)
-		if len(q.g0) <= k || len(q.g0[k]) != n {
-			q.g0 = append(q.g0[:min(k, len(q.g0))], make([]float64, n))
+		k := len(out.m)
+		if len(out.g) <= k {
+			out.g = append(out.g, make([]float64, n))
 		}
-		g := q.g0[k]
+		g := out.g[k]
 		q.slopes(r, g)
 		size := 0.0
 		for c, j := range q.free {
-			size += math.Abs(g[c]) * q.unit(j)
+			size += math.Abs(g[c]) * q.unit[j]
+		}
+		if !(size < inf) || math.IsInf(v, 0) { // not defined here: no slope to go by
+			clear(g)
+			v, size = max(v, -1e12), 0
 		}
 		r.scale = size
 		if size == 0 {
-			r.scale = q.flatScale(r)
+			r.scale = q.flatScale(r, v)
 		}
 		for c := range g {
 			g[c] /= r.scale
 		}
-		q.m0, q.at0 = append(q.m0, v/r.scale), append(q.at0, i)
+		out.m, out.at = append(out.m, v/r.scale), append(out.at, i)
 		low = min(low, v/r.scale)
 	}
 	return low
 }
 
-// flatScale is for a row that no size moves here.
-func (q *problem) flatScale(r *row) float64 {
-	if r.check < 0 {
-		return q.unit(max(r.dim, 0))
+// flatScale is for a row that no size moves here: it counts for one width.
+func (q *problem) flatScale(r *row, v float64) float64 {
+	if r.check == -1 {
+		return q.flatUnit(r)
 	}
-	return max(math.Abs(q.reg[r.plus]), 1e-12)
+	if v = math.Abs(v); v < 1e-12 || math.IsInf(v, 0) {
+		return 1e-12
+	}
+	return v
 }
 
 // slopes fills in how a row's margin, at the corner left in tmp, changes with

@@ -43,7 +43,7 @@ func (q *problem) weak(states []State, kept []bool, span []float64, a against) {
 func coordsOf(q *problem) []float64 {
 	span := make([]float64, len(q.free))
 	for k, i := range q.free {
-		span[k] = math.Max(50*q.unit(i), 1e-4)
+		span[k] = math.Max(50*q.unit[i], 1e-4)
 	}
 	return span
 }

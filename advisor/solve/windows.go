@@ -173,10 +173,10 @@ func (q *problem) edge(kept []bool, a against, k, way int, alone bool) (float64,
 // lines just drawn at x, and which row that is.
 func (q *problem) reaches(k int, x, dir float64) (float64, int) {
 	first, by := math.Inf(1), -1
-	for i := range q.m0 {
-		if g := q.g0[i][k] * dir; g < 0 {
-			if d := q.m0[i] / -g; d < first {
-				first, by = d, q.at0[i]
+	for i := range q.lined.m {
+		if g := q.lined.g[i][k] * dir; g < 0 {
+			if d := q.lined.m[i] / -g; d < first {
+				first, by = d, q.lined.at[i]
 			}
 		}
 	}
