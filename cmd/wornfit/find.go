@@ -29,7 +29,7 @@ func find(a *answer.Answer, word string) (*answer.Option, *answer.Method, error)
 		known = append(known, o.ID)
 	}
 	hint := fault.DidYouMean(word, known)
-	if fault.Nearest(word, known) == "" {
+	if fault.Nearest(word, known) == "" && len(known) > 0 {
 		hint = "give a name or an id as advise prints it, such as " + known[0]
 	}
 	return nil, nil, notUnderstood(hint, "there is no option %s for the fit %s", word, a.Case.Fit)

@@ -22,12 +22,7 @@ func newKnowledge(w world) *cobra.Command {
 		Example: "  wornfit knowledge check",
 		Args:    cobra.ArbitraryArgs,
 	}
-	cmd.RunE = func(_ *cobra.Command, args []string) error {
-		if len(args) > 0 {
-			return unknownCommand(cmd, args[0])
-		}
-		return cmd.Help()
-	}
+	cmd.RunE = group(cmd)
 	cmd.AddCommand(newCheck(w))
 	return cmd
 }

@@ -93,12 +93,7 @@ cracked parts are beyond it. Where people can be hurt it gives no size.`,
 		Args:          cobra.ArbitraryArgs,
 		Version:       "set below",
 	}
-	root.RunE = func(cmd *cobra.Command, args []string) error {
-		if len(args) > 0 {
-			return unknownCommand(root, args[0])
-		}
-		return cmd.Help()
-	}
+	root.RunE = group(root)
 	root.SetVersionTemplate(versionLine())
 	root.SetIn(w.in)
 	root.SetOut(w.out)
@@ -107,13 +102,41 @@ cracked parts are beyond it. Where people can be hurt it gives no size.`,
 	root.SetUsageTemplate(usage)
 	root.AddCommand(newAdvise(w), newCompare(w), newSize(w), newWhy(w), newKnowledge(w))
 	root.InitDefaultHelpFlag()
+	root.SetHelpCommand(newHelp(root))
 	root.InitDefaultCompletionCmd()
 	for _, c := range root.Commands() {
 		if c.Name() == "completion" {
 			c.Short = "a script that lets a shell complete commands, cases and options"
+			c.Args, c.RunE = cobra.ArbitraryArgs, group(c)
 		}
 	}
 	return root
+}
+
+// group is what a command that only holds others does: its help, or a fault
+// when the word after it is none of theirs.
+func group(c *cobra.Command) func(*cobra.Command, []string) error {
+	return func(_ *cobra.Command, args []string) error {
+		if len(args) > 0 {
+			return unknownCommand(c, args[0])
+		}
+		return c.Help()
+	}
+}
+
+func newHelp(root *cobra.Command) *cobra.Command {
+	return &cobra.Command{
+		Use:    "help [COMMAND]",
+		Short:  "the help of a command",
+		Hidden: true,
+		RunE: func(_ *cobra.Command, args []string) error {
+			c, rest, err := root.Find(args)
+			if err != nil || len(rest) > 0 {
+				return unknownCommand(c, args[len(args)-1])
+			}
+			return c.Help()
+		},
+	}
 }
 
 // usage is the help of every command, at most 80 columns wide.

@@ -27,6 +27,12 @@ func try(t *testing.T, env map[string]string, args ...string) outcome {
 	return outcome{code, out.String(), errs.String()}
 }
 
+// worldAt is a world that prints nowhere.
+func worldAt(t *testing.T) world {
+	t.Helper()
+	return world{out: io.Discard, err: io.Discard, env: func(string) string { return "" }, screen: func() (int, bool) { return 0, false }, read: os.ReadFile}
+}
+
 const (
 	lever  = "../../testdata/cases/lever-eye.yaml"
 	people = "../../testdata/cases/people.yaml"
@@ -66,6 +72,9 @@ func TestExitCodes(t *testing.T) {
 		{"why " + lever + " knurll", 2, "did you mean knurl?"},
 		{"why " + lever + " qqqqqqqqqqqq", 2, "as advise prints it"},
 		{"knowledge chekc", 2, "did you mean check?"},
+		{"help advize", 2, "did you mean advise?"},
+		{"help knowledge chekc", 2, "did you mean check?"},
+		{"completion bsh", 2, "did you mean bash?"},
 		{"knowledge check /no/such/dir", 2, "there is no folder"},
 	} {
 		got := try(t, nil, strings.Fields(c.args)...)

@@ -1,10 +1,6 @@
 package render
 
-import (
-	"strings"
-
-	"wornfit/advisor/answer"
-)
+import "wornfit/advisor/answer"
 
 // sides is a table of what is compared: a row a thing, a column an option.
 func (p *Page) sides(a *answer.Answer, list []*answer.Option, v Voice) {
@@ -71,7 +67,9 @@ func comparison(a *answer.Answer, list []*answer.Option, v Voice) Table {
 	for _, c := range a.Criteria {
 		add(c.ID, func(o *answer.Option) string { return v.score(o, c.ID) })
 	}
-	add("machines", machines)
+	for _, name := range pickNames(list) {
+		add(name, func(o *answer.Option) string { return picked(o, name) })
+	}
 	for _, d := range dimensions(list) {
 		add(d.Name, func(o *answer.Option) string { return v.target(o, d.ID) })
 	}
@@ -85,18 +83,6 @@ func (v Voice) score(o *answer.Option, id string) string {
 		return nothing
 	}
 	return v.Share(s.Value, s.Dim) + ", " + Points(s.Points) + " points"
-}
-
-func machines(o *answer.Option) string {
-	var out []string
-	seen := map[string]bool{}
-	for _, s := range o.Steps {
-		if s.On != "" && !seen[s.On] {
-			seen[s.On] = true
-			out = append(out, s.On)
-		}
-	}
-	return strings.Join(out, ", ")
 }
 
 // dimensions are those of all the options, in the order they come.

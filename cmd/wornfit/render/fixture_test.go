@@ -38,7 +38,7 @@ func fixture() *answer.Answer {
 		Notes: []string{"swing arm: read at 2 angles only"},
 	}
 	first := answer.Option{ID: best, Name: &name, Says: "shaft turned down; hub bored out and bushed, bush pressed in", Shaft: "true-up", Hub: "bush",
-		Holds: map[string]string{"bush": "press"}, Verdict: answer.WithCare, Rank: 1, Points: 63.4, Broken: 8,
+		Holds: map[string]string{"bush": "press"}, Verdict: answer.WithCare, Rank: 1, Points: 63.4, Broken: 8, Picks: map[string]string{"hub/bush.bush_material": "bronze-660", "shaft/true-up.datum": "centres"},
 		Scores: map[string]answer.Score{"cost": {Value: 87.25, Points: 54, Dim: quantity.MoneyDim, Parts: []answer.Part{{Says: "bench hours", Value: 23400, Dim: quantity.TimeDim}}},
 			"risk": {Value: 0.0684, Points: 74, Parts: []answer.Part{{Says: "a shaft cut under size cannot be put back", Value: 0.02}}}, "out-of-service": {Value: 27000, Dim: quantity.TimeDim}},
 		Dimensions: []answer.Dimension{

@@ -73,6 +73,7 @@ func Size(l Look, a *answer.Answer, o *answer.Option, v Voice, worked bool) stri
 		}
 		p.missing("What would settle it", o.Missing)
 	}
+	p.picks(o)
 	p.Blank()
 	p.sizes(o, v)
 	p.edges(o)
@@ -158,6 +159,7 @@ func (p *Page) first(a *answer.Answer, v Voice) {
 	}
 	p.Head("The best: " + called(o))
 	p.Para(indent, sentence(o.Says))
+	p.picks(o)
 	p.Blank()
 	p.sizes(o, v)
 	p.edges(o)

@@ -30,6 +30,9 @@ func (v Voice) size(o *answer.Option, d *answer.Dimension) Row {
 	if d.Made {
 		r.Under = append(r.Under, "Made already; everything not yet cut is worked out from it.")
 	}
+	if d.Suits != "" && !d.Made {
+		r.Under = append(r.Under, "Cut it to suit the "+strings.ReplaceAll(d.Suits, "_", " ")+" as made.")
+	}
 	r.Under = append(r.Under, "May lie from "+from+edge(d.Low)+" to "+to+edge(d.High)+".")
 	return r
 }
