@@ -1,0 +1,98 @@
+package knowledge_test
+
+import (
+	"fmt"
+	"math"
+
+	"wornfit/rules/lang"
+	"wornfit/rules/link"
+	"wornfit/rules/tape"
+)
+
+const (
+	sameSlope = 1e-6 // of slopes, and of the share of the value they carry
+	stepShare = 1e-5 // of an input, to either side
+)
+
+// slopes holds the gradient to central differences, for every number lowered
+// and every margin, at draws that go round all of them.
+func slopes(d *drawer, l *lot, regs [][]float64, n *tally) error {
+	p := &prober{l: l, d: d, n: n, near: make([]float64, l.prog.Len()), adj: make([]float64, l.prog.Len()), other: make([]float64, l.prog.Len())}
+	for _, root := range l.nodes() {
+		if l.prog.Kind(root) != lang.NumberKind {
+			continue
+		}
+		prog := l.prog.Only(root)
+		uses := d.movable(l, root)
+		for range l.share[root] {
+			if err := p.at(prog, uses, regs[d.rng.IntN(len(regs))], root); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+// prober measures slopes.
+type prober struct {
+	l                *lot
+	d                *drawer
+	n                *tally
+	near, adj, other []float64
+}
+
+func (p *prober) at(prog *tape.Program, uses []*link.Slot, reg []float64, root tape.Node) error {
+	copy(p.near, reg)
+	prog.Gradient(reg, p.adj, root)
+	carried := math.Abs(reg[root]) // what the value and its shares come to
+	for _, s := range uses {
+		carried += math.Abs(p.adj[s.Node] * reg[s.Node])
+	}
+	if !finite(carried) {
+		return nil
+	}
+	for _, s := range uses {
+		if discrete(s) || reg[s.Node] == 0 {
+			continue
+		}
+		want, h := p.adj[s.Node], stepShare*math.Abs(reg[s.Node])
+		got, bend := p.difference(prog, s, reg, root, h)
+		if !finite(got) {
+			continue
+		}
+		p.n.add("slopes", 1)
+		allow := sameSlope * max(math.Abs(want), math.Abs(got), carried/math.Abs(reg[s.Node]))
+		switch {
+		case math.Abs(got-want) <= allow:
+		case bend:
+			p.n.add("kinks", 1)
+		default:
+			return fmt.Errorf("%s has the slope %v over %s = %v, and by differences %v", p.l.say(root), want, s.Name, reg[s.Node], got)
+		}
+	}
+	return nil
+}
+
+// difference is the slope by values to either side; bend says that the gradient
+// itself, or the difference over half the step, is another: a kink or a jump
+// stands between.
+func (p *prober) difference(prog *tape.Program, s *link.Slot, reg []float64, root tape.Node, h float64) (slope float64, bend bool) {
+	x := reg[s.Node]
+	value := func(at float64) float64 {
+		p.near[s.Node] = at
+		prog.Run(p.near)
+		return p.near[root]
+	}
+	lo, hi := x-h, x+h
+	slope = (value(hi) - value(lo)) / (hi - lo)
+	half := (value(x+h/2) - value(x-h/2)) / (x + h/2 - (x - h/2))
+	var ends [2]float64
+	for i, at := range [2]float64{lo, hi} {
+		value(at)
+		prog.Gradient(p.near, p.other, root)
+		ends[i] = p.other[s.Node]
+	}
+	p.near[s.Node] = x
+	apart := func(a, b float64) bool { return !(math.Abs(a-b) <= 1e-3*max(math.Abs(a), math.Abs(b))) }
+	return slope, apart(ends[0], ends[1]) || apart(slope, half)
+}
