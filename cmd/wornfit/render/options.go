@@ -67,14 +67,14 @@ func (p *Page) method(a *answer.Answer, v Voice, m answer.Method) Row {
 		cells = []string{strconv.Itoa(m.Rank), m.Name, m.Verdict, Points(m.Points), work(o), v.price(o), away(o)}
 	}
 	why := sentence(m.Why)
-	if m.Kind != "" {
+	switch o := byID(a, m.Best); {
+	case m.Why == "" && o != nil && len(against(o)) > 0:
+		why = against(o)[0]
+	case m.Why != "" && m.Kind != "":
 		why = upperFirst(m.Kind) + ": " + m.Why + "."
 	}
 	if m.Others > 0 && !open(m.Verdict) {
 		why += " And " + count(m.Others, "other way", "other ways") + " of doing it."
-	}
-	if m.Why == "" {
-		why = ""
 	}
 	return Row{Cells: cells, Under: []string{sentence(m.Says) + " " + why}}
 }

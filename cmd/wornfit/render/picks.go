@@ -19,7 +19,7 @@ func (p *Page) picks(o *answer.Option) {
 	for _, name := range pickNames([]*answer.Option{o}) {
 		names, texts = append(names, name), append(texts, picked(o, name))
 	}
-	p.Pairs(indent, names, texts)
+	p.Pairs(2*indent, names, texts)
 }
 
 // pickNames are the picks of options in words, each once, in a fixed order.
