@@ -22,6 +22,7 @@ func TestWrapNeverPartsANumberFromItsUnit(t *testing.T) {
 		{"at 20 °C it has let go", 8, []string{"at 20" + glue + "°C", "it has", "let go"}},
 		{"shaft-true-up+hub-bush-press", 18, []string{"shaft-true-up+", "hub-bush-press"}},
 		{"shaft-true-up+hub", 9, []string{"shaft-", "true-up+", "hub"}},
+		{"shaft-true-up+hub", 16, []string{"shaft-true-up+", "hub"}}, // one too wide
 		{"1800 EUR.", 30, []string{"1800" + glue + "EUR."}},
 		{"", 10, []string{""}},
 	} {
