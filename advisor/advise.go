@@ -6,6 +6,7 @@
 package advisor
 
 import (
+	"fmt"
 	"runtime"
 	"slices"
 	"sync"
@@ -61,7 +62,7 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 	a.Options = judge.Options(judged)
 	a.Methods = judge.Methods(base, purpose, a.Options)
 	a.Condition = append(a.Condition, howBad(a.Options)...)
-	a.Buying = shop.Buying(judged)
+	a.Buying = shop.Buying(judged, a.Options)
 	a.Criteria = shop.Criteria()
 	return a, nil
 }
@@ -96,7 +97,7 @@ func each[T, R any](items []T, work func(T) (R, error)) ([]R, error) {
 	for range min(runtime.GOMAXPROCS(0), max(len(items), 1)) {
 		wg.Go(func() {
 			for i := range next {
-				out[i], errs[i] = work(items[i])
+				out[i], errs[i] = guarded(work, items[i])
 			}
 		})
 	}
@@ -111,6 +112,17 @@ func each[T, R any](items []T, work func(T) (R, error)) ([]R, error) {
 		}
 	}
 	return out, nil
+}
+
+// guarded makes a panic of one item's work an error that names the fault, so
+// that it is told like any other.
+func guarded[T, R any](work func(T) (R, error), item T) (out R, err error) {
+	defer func() {
+		if p := recover(); p != nil {
+			err = fmt.Errorf("a fault of this program: %v", p)
+		}
+	}()
+	return work(item)
 }
 
 func head(base *rules.Base, c *casefile.Case, f *casefile.Fit) *answer.Answer {

@@ -10,7 +10,7 @@ import (
 
 // sections lays the condition out for the eye: each surface, then the fit.
 func sections(c *condition.Condition) []answer.Section {
-	out := []answer.Section{surface("bore", &c.Hub), surface("shaft", &c.Shaft)}
+	out := []answer.Section{surface(c.Hub.Part.Called+" bore", &c.Hub), surface(c.Shaft.Part.Called, &c.Shaft)}
 	fit := answer.Section{Name: "fit", Lines: []answer.Line{}}
 	figure(&fit, "clearance_least", "clearance now, at the least", c.Clearance.Least)
 	figure(&fit, "clearance_mean", "clearance now, mean", c.Clearance.Mean)
@@ -25,7 +25,7 @@ func sections(c *condition.Condition) []answer.Section {
 }
 
 func surface(name string, s *condition.Surface) answer.Section {
-	sec := answer.Section{Name: s.Part.Called + " " + name, Lines: []answer.Line{}}
+	sec := answer.Section{Name: name, Lines: []answer.Line{}}
 	figure(&sec, "largest", "largest", s.Largest)
 	figure(&sec, "smallest", "smallest", s.Smallest)
 	figure(&sec, "mean", "mean", s.Mean)

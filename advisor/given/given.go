@@ -11,6 +11,7 @@ import (
 	"wornfit/advisor/casefile"
 	"wornfit/advisor/condition"
 	"wornfit/calc/interval"
+	"wornfit/calc/quantity"
 	"wornfit/rules"
 	"wornfit/rules/lang"
 	"wornfit/rules/link"
@@ -214,4 +215,12 @@ func (s *Source) Material(side string) string {
 		says = append(says, s.base.Says("materials", id))
 	}
 	return strings.Join(says, " or ")
+}
+
+// Dim is the kind of quantity a vocabulary name has.
+func (s *Source) Dim(name string) quantity.Dim {
+	if e, ok := s.base.Vocabulary.Entry(name); ok {
+		return e.Type.Dim
+	}
+	return quantity.Number
 }

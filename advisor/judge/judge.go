@@ -6,7 +6,11 @@
 package judge
 
 import (
+	"math"
+	"runtime"
 	"sort"
+	"sync"
+	"sync/atomic"
 
 	"wornfit/advisor/answer"
 	"wornfit/advisor/given"
@@ -43,9 +47,10 @@ type Judged struct {
 	Mark        rank.Mark
 	Verdict     string
 	Kind        string
-	Cut         bool // not every set of picks was tried
+	Cut         bool    // not every set of picks was tried
+	most        float64 // points it may earn, as far as a glance tells
 	trade       *rules.TradeName
-	answer      answer.Option
+	bench       *Bench
 }
 
 // Name is the trade name, or the id where there is none.
@@ -59,37 +64,96 @@ func (j *Judged) Name() string {
 // Open reports whether the option is not ruled out.
 func (j *Judged) Open() bool { return j.Verdict != answer.RuledOut }
 
-// Judge links a combination, tries every set of picks quickly and keeps the best.
+// Judge links a combination, looks at every set of picks and keeps the best.
+// A set is solved only while it may still beat the best found: the glance tells
+// the most it can earn.
 func (b *Bench) Judge(c link.Combination) (*Judged, error) {
 	o, err := c.Link(b.Base.Input)
 	if err != nil {
 		return nil, err
 	}
 	known := b.Given.Fill(o)
-	sets, missing, cut := o.PickSets(known, b.Given.Rows, mostSets)
-	var best *Judged
-	shared := solve.NewShared()
+	sets, _, cut := o.PickSets(known, b.Given.Rows, mostSets)
+	shared, trade := solve.NewShared(), b.Base.NameOf(c)
+	var list []*Judged
 	for _, set := range sets {
-		j := &Judged{Combination: c, Option: o, Set: set, Cut: cut, trade: b.Base.NameOf(c)}
+		j := &Judged{Combination: c, Option: o, Set: set, Cut: cut, trade: trade, bench: b}
 		j.Model = b.model(o, known, set)
 		j.Model.Shared = shared
-		b.solve(j, solve.Quick, missing)
-		if best == nil || better(j, best) {
+		b.glance(j)
+		list = append(list, j)
+	}
+	sort.SliceStable(list, func(i, k int) bool { return list[i].before(list[k]) })
+	var best *Judged
+	for i, j := range list {
+		if best != nil {
+			if b.enough(best, j, i) {
+				break
+			}
+			b.against(j, best)
+		}
+		b.solve(j, solve.Quick)
+		if best == nil || !j.Found.Passed && better(j, best) {
 			best = j
 		}
 	}
-	best.word(b)
 	return best, nil
+}
+
+// mostRuled is how many sets are worked out to word an option that is ruled out.
+const mostRuled = 3
+
+// glance throws a set out if facts or contraction do, else tells the most it may earn.
+func (b *Bench) glance(j *Judged) {
+	for _, c := range b.Base.Input.Criteria {
+		j.Model.Marks = append(j.Model.Marks, j.Option.Criteria[c.ID])
+	}
+	b.solve(j, solve.Glance)
+	j.most = j.Mark.Points
+	if j.Found.Within != nil {
+		j.most = rank.Most(j.Option, b.Base.Input.Criteria, b.Weights, &j.Found, b.Base.OffShould)
+	}
+}
+
+// against tells the search what it must beat, and where the best was found.
+func (b *Bench) against(j, best *Judged) {
+	if !best.Open() {
+		return
+	}
+	spare := int(math.Floor((j.most - best.Mark.Points) / b.Base.OffShould))
+	j.Model.Near, j.Model.Beat = best.Found.Design, &solve.Beat{Works: spare, Depends: -1}
+	if best.Verdict == answer.CantTell {
+		j.Model.Beat = &solve.Beat{Works: math.MaxInt32, Depends: spare}
+	}
+}
+
+// before puts what a glance left open first, by the most it may earn.
+func (j *Judged) before(k *Judged) bool {
+	if j.Open() != k.Open() {
+		return j.Open()
+	}
+	if !j.Open() {
+		return better(j, k)
+	}
+	return j.most > k.most
+}
+
+// enough reports whether the ith set, and so all after it, need not be solved.
+func (b *Bench) enough(best, j *Judged, i int) bool {
+	if j.Open() {
+		return best.Open() && best.Verdict != answer.CantTell && best.Mark.Points >= j.most
+	}
+	return best.Open() || i >= mostRuled
 }
 
 // Finish works an option out with the large budget, windows and all.
 func (b *Bench) Finish(j *Judged) error {
-	b.solve(j, solve.Thorough, nil)
-	j.word(b)
+	j.Model.Near, j.Model.Beat = nil, nil
+	b.solve(j, solve.Thorough)
 	return nil
 }
 
-func (b *Bench) solve(j *Judged, budget solve.Budget, missing []link.Check) {
+func (b *Bench) solve(j *Judged, budget solve.Budget) {
 	s := b.Solver
 	if s == nil {
 		s = solve.Search{}
@@ -166,13 +230,20 @@ func Sort(list []*Judged) {
 	sort.SliceStable(list, func(i, k int) bool { return better(list[i], list[k]) })
 }
 
-// Options are the worded options, numbered in the order they stand.
+// Options are the options worded, numbered in the order they stand.
 func Options(list []*Judged) []answer.Option {
 	out := make([]answer.Option, len(list))
-	for i, j := range list {
-		out[i] = j.answer
-		out[i].Rank = i + 1
+	var next atomic.Int64
+	var wg sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) {
+		wg.Go(func() {
+			for i := next.Add(1) - 1; int(i) < len(list); i = next.Add(1) - 1 {
+				out[i] = list[i].word()
+				out[i].Rank = int(i) + 1
+			}
+		})
 	}
+	wg.Wait()
 	return out
 }
 

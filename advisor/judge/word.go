@@ -16,8 +16,8 @@ import (
 )
 
 // word turns what was found into the answer's option.
-func (j *Judged) word(b *Bench) {
-	o := j.Option
+func (j *Judged) word() answer.Option {
+	o, b := j.Option, j.bench
 	w := &why.Writer{Speech: b.Speech, Option: o, Reg: j.Found.Reg, Rows: b.rowNames(j), Called: b.Called}
 	a := answer.Option{ID: j.Combination.ID, Shaft: o.Shaft.ID, Hub: o.Hub.ID, Purpose: o.Purpose.ID, DoneBy: "here",
 		Says:  o.Shaft.Says + "; " + o.Hub.Says,
@@ -50,7 +50,7 @@ func (j *Judged) word(b *Bench) {
 	for _, win := range j.Found.Windows {
 		a.Dimensions = append(a.Dimensions, j.dimension(win, w))
 	}
-	j.answer = a
+	return a
 }
 
 // noRows words the picks for which there is no row.
@@ -94,6 +94,9 @@ func (b *Bench) missing(j *Judged) []answer.Missing {
 	add := func(slots []string) {
 		for _, s := range slots {
 			name, ask, with := b.Given.Missing(s)
+			if k, ok := b.Given.Value(name); ok && k.Is && k.Value.Lo < k.Value.Hi {
+				ask = "known only from " + b.Speech.Say(k.Value.Lo, b.Given.Dim(name)) + " to " + b.Speech.Say(k.Value.Hi, b.Given.Dim(name)) + "; find it closer. " + ask
+			}
 			if !seen[name] {
 				seen[name] = true
 				out = append(out, answer.Missing{Name: name, Ask: ask, With: with})
@@ -138,6 +141,7 @@ func part(says string, v float64, d quantity.Dim) answer.Part {
 // values are the worked values of the design that have a meaning for a reader.
 func (j *Judged) values() []answer.Value {
 	var out []answer.Value
+	names := j.names()
 	for i := range j.Option.Named {
 		n := &j.Option.Named[i]
 		if n.Node == 0 || n.Says == "" {
@@ -147,16 +151,15 @@ func (j *Judged) values() []answer.Value {
 		if math.IsNaN(v) || math.IsInf(v, 0) {
 			continue
 		}
-		out = append(out, answer.Value{Name: n.Name, Says: n.Says, Value: v, Unit: answer.Unit(n.Dim), Dim: n.Dim, Formula: j.formula(n.Node)})
+		out = append(out, answer.Value{Name: n.Name, Says: n.Says, Value: v, Unit: answer.Unit(n.Dim), Dim: n.Dim, Formula: j.formula(n.Node, names)})
 	}
 	return out
 }
 
-// formula spells a value by the names it is worked out from: sizes by their
-// own names, what has a name of its own by that.
-func (j *Judged) formula(n tape.Node) string {
-	p := j.Option.Program
-	names := map[tape.Node]string{}
+// names are what nodes are called in formulas: sizes by their own names, what
+// has a name of its own by that. A node that rests on no input is a number.
+func (j *Judged) names() map[tape.Node]string {
+	p, names := j.Option.Program, map[tape.Node]string{}
 	for i := range j.Option.Named {
 		x := &j.Option.Named[i]
 		if _, had := names[x.Node]; !had && len(p.Uses(x.Node)) > 0 {
@@ -166,14 +169,22 @@ func (j *Judged) formula(n tape.Node) string {
 	for i := range j.Option.Dims {
 		names[j.Option.Dims[i].Value] = j.Option.Dims[i].ID
 	}
+	return names
+}
+
+// formula spells a value by the names it is worked out from.
+func (j *Judged) formula(n tape.Node, names map[tape.Node]string) string {
+	p := j.Option.Program
 	text := p.Formula(n, func(s tape.Node) string {
 		if name, ok := names[s]; ok && s != n {
 			return name
 		}
 		return short(p.SlotName(s))
 	})
-	return strings.NewReplacer("3.141592653589793", "pi", "0.7853981633974483", "pi/4").Replace(text)
+	return pies.Replace(text)
 }
+
+var pies = strings.NewReplacer("3.141592653589793", "pi", "0.7853981633974483", "pi/4")
 
 // short drops the file's name before a private name: hub/bush.wall is wall.
 func short(name string) string {
@@ -287,15 +298,27 @@ func possible(base *rules.Base, n *rules.TradeName) bool {
 	return has(link.Shaft, n.Shaft) && has(link.Hub, n.Hub) && has(link.Hold, n.Fit)
 }
 
+func reasonsOf(told []answer.Option, id string) []answer.Reason {
+	for i := range told {
+		if told[i].ID == id {
+			return told[i].Reasons
+		}
+	}
+	return nil
+}
+
 // Buying finds the price of a bought part at which it would win over the best
 // option that buys none.
-func (b *Bench) Buying(list []*Judged) *answer.Buying {
-	var repair, buy *Judged
+func (b *Bench) Buying(list []*Judged, told []answer.Option) *answer.Buying {
+	var repair, buy, refused *Judged
 	for _, j := range list {
+		bought := j.Option.Hub.ID == "replace"
 		if !j.Open() || j.Verdict == answer.CantTell {
+			if bought && refused == nil {
+				refused = j
+			}
 			continue
 		}
-		bought := j.Option.Hub.ID == "replace"
 		if bought && buy == nil {
 			buy = j
 		}
@@ -305,8 +328,10 @@ func (b *Bench) Buying(list []*Judged) *answer.Buying {
 	}
 	name := b.Called["hub"]
 	switch {
+	case buy == nil && refused == nil:
+		return nil
 	case buy == nil:
-		return &answer.Buying{Text: "Buying a new " + name + " is not among what works: see why hub-replace."}
+		return &answer.Buying{Text: "Buying a new " + name + " is not among what works (" + refused.Combination.ID + "): " + why.Decides(reasonsOf(told, refused.Combination.ID)) + "."}
 	case repair == nil:
 		return &answer.Buying{Text: "Nothing works but a bought " + name + "."}
 	}

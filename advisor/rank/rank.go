@@ -10,6 +10,7 @@ import (
 
 	"wornfit/advisor/answer"
 	"wornfit/advisor/solve"
+	"wornfit/calc/interval"
 	"wornfit/rules/link"
 )
 
@@ -57,6 +58,43 @@ func Score(o *link.Option, criteria []link.Criterion, w Weights, ans *solve.Answ
 	m.Off += off * float64(len(ans.Narrowed))
 	m.Points -= m.Off
 	return m
+}
+
+// Most is the most an option may earn while its criteria stay within the ranges
+// a glance told and its needs stand as found.
+func Most(o *link.Option, criteria []link.Criterion, w Weights, ans *solve.Answer, off float64) float64 {
+	points, sum := 0.0, 0.0
+	for i, c := range criteria {
+		points += w[c.ID] * top(c.Curve, ans.Within[i])
+		sum += w[c.ID]
+	}
+	if sum > 0 {
+		points /= sum
+	}
+	for i := range ans.States {
+		c, s := &o.Checks[i], &ans.States[i]
+		if c.Strength != link.Should || s.Applies == solve.No {
+			continue
+		}
+		switch s.Holds {
+		case solve.No:
+			points -= off
+		case solve.Depends:
+			points -= off / 2
+		}
+	}
+	return points
+}
+
+// top is the most a curve reaches over a range.
+func top(points []link.CurvePoint, over interval.I) float64 {
+	most := max(Curve(points, over.Lo), Curve(points, over.Hi))
+	for _, p := range points {
+		if over.Lo < p.At && p.At < over.Hi {
+			most = max(most, p.Points)
+		}
+	}
+	return most
 }
 
 // Curve reads a broken line: straight between its corners, level beyond.

@@ -2,6 +2,7 @@ package solve
 
 import (
 	"math"
+	"slices"
 
 	"wornfit/calc/interval"
 	"wornfit/rules/tape"
@@ -13,8 +14,7 @@ import (
 // declared returns registers of ranges with every given at its span and every
 // free target in its declared range.
 func (q *problem) declared() []interval.I {
-	reg := make([]interval.I, q.prog.Len())
-	q.prog.StartI(reg)
+	reg := q.ranged()
 	for _, s := range q.prog.Slots() {
 		reg[s] = interval.Point(q.reg[s])
 	}
@@ -29,7 +29,7 @@ func (q *problem) declared() []interval.I {
 		reg[d.Target] = anySize
 	}
 	for range 3 { // a range may hang on another dimension's
-		ends := append([]interval.I(nil), reg...)
+		ends := q.alike(reg)
 		q.all.Enclose(ends)
 		for _, i := range q.free {
 			d := q.dims[i]
@@ -38,6 +38,7 @@ func (q *problem) declared() []interval.I {
 				reg[d.Target] = interval.I{Lo: max(t.Lo, anySize.Lo), Hi: min(t.Hi, anySize.Hi)}
 			}
 		}
+		q.m.Shared.back(ends)
 	}
 	return reg
 }
@@ -49,7 +50,8 @@ var anySize = interval.I{Lo: 1e-6, Hi: 1e4}
 // fixed at the corner worst for it: whatever design there is must bear that.
 // It reports whether the box is proved empty, and by which row.
 func (q *problem) narrow(reg []interval.I, rounds int) (empty bool, by int) {
-	work := make([]interval.I, len(reg))
+	work := q.ranged()
+	defer func() { q.m.Shared.back(work) }()
 	copy(q.tmp, q.reg)
 	q.all.Run(q.tmp)
 	for range rounds {
@@ -59,7 +61,9 @@ func (q *problem) narrow(reg []interval.I, rounds int) (empty bool, by int) {
 			if !r.must || r.check < 0 || !r.sure {
 				continue
 			}
-			copy(work, reg)
+			for _, s := range r.in {
+				work[s] = reg[s]
+			}
 			for _, k := range r.at {
 				if s := q.slots[k]; s.class == made {
 					work[s.node] = interval.Point(q.leans(r, s))
@@ -70,6 +74,9 @@ func (q *problem) narrow(reg []interval.I, rounds int) (empty bool, by int) {
 			}
 			for _, j := range q.free {
 				t := q.dims[j].Target
+				if !slices.Contains(r.in, t) {
+					continue
+				}
 				w := work[t]
 				if was := reg[t]; w.Hi-w.Lo < 0.99*(was.Hi-was.Lo) {
 					moved = true
@@ -117,56 +124,61 @@ func (q *problem) spans(reg []interval.I) []interval.I {
 // The widths are the closest the gauges can tell: a design may ask for no less.
 func (q *problem) impossible(reg []interval.I, budget int) bool {
 	q.tightest()
-	stack := [][]interval.I{reg}
+	stack := [][]interval.I{q.alike(reg)}
+	defer func() { q.m.Shared.back(stack...) }()
 	for used := 0; len(stack) > 0; used++ {
 		if used >= budget {
 			return false
 		}
 		box := stack[len(stack)-1]
-		stack = stack[:len(stack)-1]
 		if empty, _ := q.narrow(box, 4); empty || q.certify(box) {
+			stack = stack[:len(stack)-1]
+			q.m.Shared.back(box)
 			continue
 		}
 		at, wide := -1, 0.0
 		for _, i := range q.free {
 			t := box[q.dims[i].Target]
 			if w := (t.Hi - t.Lo) / q.unit[i]; w > wide {
-				at, wide = i, w
+				at, wide = int(q.dims[i].Target), w
 			}
 		}
 		if at < 0 || wide < 0.05 {
 			return false
 		}
-		t := box[q.dims[at].Target]
-		mid := t.Lo + (t.Hi-t.Lo)/2
-		other := append([]interval.I(nil), box...)
-		box[q.dims[at].Target] = interval.I{Lo: t.Lo, Hi: mid}
-		other[q.dims[at].Target] = interval.I{Lo: mid, Hi: t.Hi}
-		stack = append(stack, box, other)
+		stack = append(stack, q.split(box, at))
 	}
 	return true
+}
+
+// split halves a box on a register: the low half stays, the high one is returned.
+func (q *problem) split(box []interval.I, at int) []interval.I {
+	other, mid := q.alike(box), box[at].Mid()
+	box[at].Hi, other[at].Lo = mid, mid
+	return other
 }
 
 // proved reports whether an enclosure over the box of the design shows that a
 // row keeps: every uncertain slot in its span. It is split on the slot that
 // widens it most, up to sixty-four boxes.
 func (q *problem) proved(r *row) bool {
-	base := make([]interval.I, q.prog.Len())
-	r.prog.StartI(base)
-	for _, s := range q.uses(r.plus) {
+	base := q.ranged()
+	for _, s := range r.in {
 		base[s] = interval.Point(q.reg[s])
 	}
 	for _, i := range r.at {
 		base[q.slots[i].node] = q.slots[i].span
 	}
 	stack := [][]interval.I{base}
+	defer func() { q.m.Shared.back(stack...) }()
 	for used := 0; len(stack) > 0; used++ {
 		if used >= 64 {
 			return false
 		}
 		box := stack[len(stack)-1]
-		stack = stack[:len(stack)-1]
 		if q.encloses(r, box) >= 0 && r.prog.Defined(box, r.plus) {
+			stack = stack[:len(stack)-1]
+			q.m.Shared.back(box)
 			continue
 		}
 		at, wide := -1, 0.0
@@ -180,10 +192,7 @@ func (q *problem) proved(r *row) bool {
 		if at < 0 {
 			return false
 		}
-		mid := box[at].Mid()
-		other := append([]interval.I(nil), box...)
-		box[at], other[at] = interval.I{Lo: box[at].Lo, Hi: mid}, interval.I{Lo: mid, Hi: other[at].Hi}
-		stack = append(stack, box, other)
+		stack = append(stack, q.split(box, at))
 	}
 	return true
 }
@@ -196,7 +205,8 @@ func (q *problem) encloses(r *row, box []interval.I) float64 {
 	if low >= 0 {
 		return low
 	}
-	mid, adj := make([]interval.I, len(box)), make([]interval.I, len(box))
+	mid, adj := q.ranged(), q.ranged()
+	defer q.m.Shared.back(mid, adj)
 	r.prog.Middle(box, mid)
 	return max(low, r.prog.MeanValue(box, mid, adj, r.plus).Lo)
 }

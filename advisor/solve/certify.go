@@ -19,8 +19,9 @@ func (q *problem) certify(box []interval.I) bool {
 	var m []float64
 	var g [][]float64
 	var slopes [][]interval.I
-	work, adj := make([]interval.I, len(box)), make([]interval.I, len(box))
-	point := make([]float64, len(box))
+	work, adj := q.ranged(), q.ranged()
+	defer q.m.Shared.back(work, adj)
+	point := append([]float64(nil), q.reg...)
 	copy(q.tmp, q.reg)
 	q.all.Run(q.tmp)
 	for i := range q.rows {

@@ -14,9 +14,10 @@ type Search struct{}
 // Design finds whether the option works, and a design when one does.
 func (Search) Design(m Model, b Budget) Answer {
 	q := newProblem(m)
+	defer q.done()
 	facts := q.facts()
 	if bad := broken(q, facts); len(bad) > 0 {
-		return q.hopeless(facts, bad)
+		return q.hopeless(facts, bad, b)
 	}
 	box := q.declared()
 	q.centre(box)
@@ -25,6 +26,9 @@ func (Search) Design(m Model, b Budget) Answer {
 	q.tightest() // what fails so fails at any width
 	if empty, by := q.narrow(box, 12); empty {
 		q.centre(q.declared())
+		if b == Glance {
+			return Answer{Works: No, States: facts, Broken: []int{q.rows[by].check}, Reg: q.plain()}
+		}
 		ans := q.nearest(musts, wide, facts, b, true)
 		if c := q.rows[by].check; len(ans.Broken) == 0 {
 			ans.Broken, facts[c].Holds = []int{c}, No
@@ -33,15 +37,54 @@ func (Search) Design(m Model, b Budget) Answer {
 	}
 	q.full()
 	q.centre(box)
-	coords := q.spans(box)
-	return q.search(b, box, coords, facts)
+	if b == Glance {
+		q.fixed(facts)
+		return Answer{Works: NotProved, States: facts, Reg: q.plain(), Within: q.within(box)}
+	}
+	return q.search(b, box, q.spans(box), facts)
+}
+
+// fixed judges the limits that no size moves; the others may be kept.
+func (q *problem) fixed(states []State) {
+	for i := range q.rows {
+		r := &q.rows[i]
+		if r.check < 0 {
+			continue
+		}
+		states[r.check].Holds = Yes
+		if !r.free {
+			q.judgeRow(r, states, false)
+		}
+	}
+}
+
+// within encloses what the criteria may be while the targets stay in the box
+// and the rest stands at its best value.
+func (q *problem) within(box []interval.I) []interval.I {
+	out := make([]interval.I, len(q.m.Marks))
+	reg := box
+	for _, s := range q.slots {
+		reg[s.node] = interval.Point(q.reg[s.node])
+	}
+	for i, n := range q.m.Marks {
+		prog := q.only(n)
+		prog.Enclose(reg)
+		out[i] = reg[n]
+		if !prog.Defined(reg, n) {
+			out[i] = interval.Whole()
+		}
+	}
+	return out
 }
 
 // hopeless is the answer when facts rule the option out, whatever its sizes; the
 // other limits are told where the sizes come nearest to keeping them.
-func (q *problem) hopeless(facts []State, bad []int) Answer {
+func (q *problem) hopeless(facts []State, bad []int, b Budget) Answer {
 	box := q.declared()
 	q.centre(box)
+	if b == Glance {
+		return Answer{Works: No, States: facts, Broken: bad, Reg: q.plain()}
+	}
 	rest, _ := q.sets()
 	for i := range q.rows {
 		rest[i] = rest[i] && q.rows[i].free
@@ -56,40 +99,90 @@ func (q *problem) hopeless(facts []State, bad []int) Answer {
 func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answer {
 	musts, all := q.sets()
 	span := spansOf(coords)
+	if q.near() && q.climb(all, span, forAll, b.Ascent, 1) >= 0 {
+		return q.finish(all, all, coords, forAll, b, facts)
+	}
 	q.points(all, coords, forAll, b.Points)
 	start := q.coordinates()
 	// as kind as can be: what fails so fails always
 	q.tightest()
 	if q.climb(q.binding(musts, onlyMade), span, onlyMade, b.Ascent, 0) < 0 {
+		if q.m.Beat != nil {
+			return q.noMatch(facts)
+		}
 		return q.nearest(musts, coords, facts, b, b.Boxes > 0 && q.impossible(box, b.Boxes))
 	}
 	for _, a := range q.kindnesses(musts) {
+		lose := q.mayLose(a)
+		if lose < 0 {
+			continue
+		}
 		need, want := q.binding(musts, a), q.binding(all, a)
 		q.full()
 		q.place(start)
-		kept, ok := want, q.climb(want, span, a, b.Ascent, 1) >= 0
-		if !ok {
-			from := q.coordinates()
-			q.tightest()
-			if q.climb(need, span, a, b.Ascent, 0) < 0 {
-				continue // not even held as close as can be
-			}
-			near := q.coordinates()
-			q.full()
-			q.place(from)
-			kept, ok = q.settle(need, want, span, near, a, b, 0)
-			if !ok || count(kept) < count(want) {
-				kept, ok = q.closer(need, want, kept, span, near, a, b, ok)
-			}
-		}
-		if ok {
-			if b.Whole {
-				q.aims(kept, want, coords, a)
-			}
-			return q.answer(facts, kept, a, b)
+		if kept, ok := q.keep(need, want, span, a, b, lose); ok {
+			return q.finish(kept, want, coords, a, b, facts)
 		}
 	}
+	if q.m.Beat != nil {
+		return q.noMatch(facts)
+	}
 	return q.nearest(musts, coords, facts, b, b.Boxes > 0 && q.impossible(box, b.Boxes))
+}
+
+// keep finds a design that keeps every row needed and all but `lose` of those wanted.
+func (q *problem) keep(need, want []bool, span []float64, a against, b Budget, lose int) (kept []bool, ok bool) {
+	if q.climb(want, span, a, b.Ascent, 1) >= 0 {
+		return want, true
+	}
+	from := q.coordinates()
+	q.tightest()
+	if q.climb(need, span, a, b.Ascent, 0) < 0 {
+		return nil, false // not even held as close as can be
+	}
+	near := q.coordinates()
+	q.full()
+	q.place(from)
+	kept, ok = q.settle(need, want, span, near, a, b, max(0, count(want)-lose-1))
+	if !ok || count(kept) < count(want) {
+		kept, ok = q.closer(need, want, kept, span, near, a, b, ok)
+	}
+	return kept, ok && count(want)-count(kept)+len(q.narrowed()) <= lose
+}
+
+// finish meets the aims and tells of the design.
+func (q *problem) finish(kept, want []bool, coords []interval.I, a against, b Budget, facts []State) Answer {
+	if b.Whole {
+		q.aims(kept, want, coords, a)
+	}
+	return q.answer(facts, kept, a, b)
+}
+
+// near puts the targets where a like set of picks had its design, if one is told.
+func (q *problem) near() bool {
+	if len(q.m.Near) == 0 {
+		return false
+	}
+	for _, i := range q.free {
+		q.reg[q.dims[i].Target] = q.m.Near[q.dims[i].ID]
+	}
+	return true
+}
+
+// mayLose is how many shoulds a design may cost and still be of interest.
+func (q *problem) mayLose(a against) int {
+	switch {
+	case q.m.Beat == nil:
+		return len(q.rows) + len(q.dims)
+	case a == forAll:
+		return q.m.Beat.Works
+	}
+	return q.m.Beat.Depends
+}
+
+// noMatch is the answer when a design that beats the best is not to be found.
+func (q *problem) noMatch(facts []State) Answer {
+	return Answer{Works: NotProved, States: facts, Reg: q.plain(), Passed: true}
 }
 
 // binding drops, where what is unknown is taken at its kindest, the rows that
@@ -218,7 +311,22 @@ func (q *problem) closer(musts, all, wide []bool, span, near []float64, a agains
 		return wide, works
 	}
 	q.widen(kept, span, a, b)
+	if works && count(kept)-floor < len(q.narrowed()) { // each size held closer is a should broken too
+		q.full()
+		q.place(at)
+		return wide, true
+	}
 	return kept, true
+}
+
+// narrowed lists the dimensions that are held closer than their machine's width.
+func (q *problem) narrowed() (out []string) {
+	for _, i := range q.free {
+		if id := q.dims[i].ID; q.width[i] < q.m.Width[id]*(1-1e-6) {
+			out = append(out, id)
+		}
+	}
+	return out
 }
 
 // widen gives each dimension the most of its machine's width that a design bears.

@@ -1,6 +1,7 @@
 package solve
 
 import (
+	"wornfit/calc/interval"
 	"wornfit/rules/link"
 	"wornfit/rules/tape"
 )
@@ -12,15 +13,48 @@ type Model struct {
 	Width  map[string]float64    // full width the machine of each dimension holds, m
 	Gauge  map[string]float64    // uncertainty of gauging each dimension, m
 	Held   map[string]float64    // sizes already made, m
+	Marks  []tape.Node           // criteria, whose range a glance tells
+	Near   map[string]float64    // targets of a design of a like set of picks, a good place to start; nil: none
+	Beat   *Beat                 // what it must do better than; nil: nothing
 	Shared *Shared               // what all sets of picks of one option share; nil: worked out anew
 }
+
+// Beat is how many shoulds (and sizes held closer than the machine's width) a
+// design may cost and still be of interest: when it works for all values, and
+// when it depends. Below nought: not at all.
+type Beat struct{ Works, Depends int }
 
 // Shared is what the programs of one option have in common over all its sets of
 // picks. It belongs to one goroutine at a time.
 type Shared struct {
-	only map[[2]tape.Node]*tape.Program
-	uses map[tape.Node][]tape.Node
+	only   map[[2]tape.Node]*tape.Program
+	uses   map[tape.Node][]tape.Node
+	floats [][]float64 // registers not in use
+	ranges [][]interval.I
 }
+
+// room gives registers for plain values; what stands in them means nothing.
+func (s *Shared) room(n int) []float64 {
+	if k := len(s.floats) - 1; k >= 0 {
+		r := s.floats[k]
+		s.floats = s.floats[:k]
+		return r
+	}
+	return make([]float64, n)
+}
+
+// ranged gives registers for ranges; what stands in them means nothing.
+func (s *Shared) ranged(n int) []interval.I {
+	if k := len(s.ranges) - 1; k >= 0 {
+		r := s.ranges[k]
+		s.ranges = s.ranges[:k]
+		return r
+	}
+	return make([]interval.I, n)
+}
+
+// back takes registers of ranges that are no longer needed.
+func (s *Shared) back(r ...[]interval.I) { s.ranges = append(s.ranges, r...) }
 
 // NewShared is empty: it fills as problems are laid out.
 func NewShared() *Shared {
@@ -35,8 +69,10 @@ type Budget struct {
 	Whole  bool // aims, windows, weak numbers too
 }
 
-// Quick is enough to rank an option; Thorough is for the best of each name.
+// Glance only throws out what cannot work, Quick is enough to rank an option,
+// Thorough is for the best of each name.
 var (
+	Glance   = Budget{}
 	Quick    = Budget{Points: 256, Ascent: 24}
 	Thorough = Budget{Points: 4096, Ascent: 80, Boxes: 512, Whole: true}
 )
@@ -84,6 +120,8 @@ type Answer struct {
 	Missing  []string           // slots that would settle it when it Depends
 	Narrowed []string           // dimensions that must be held closer than the machine's width
 	Reg      []float64          // the program's registers at the design: every value, for words and scores
+	Passed   bool               // nothing that beats Model.Beat was found; the rest tells nothing
+	Within   []interval.I       // of a glance that ruled nothing out: what each criterion may be, in the order of Model.Marks
 }
 
 // Solver is the search behind one small door, so that it can be replaced.

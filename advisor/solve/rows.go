@@ -88,9 +88,8 @@ func newProblem(m Model) *problem {
 		m.Shared = NewShared()
 	}
 	q := &problem{m: m, prog: o.Program, dims: o.Dims, index: map[tape.Node]int{}}
-	q.reg = make([]float64, q.prog.Len())
-	q.tmp = make([]float64, q.prog.Len())
-	q.adj = make([]float64, q.prog.Len())
+	q.reg, q.tmp, q.adj = m.Shared.room(q.prog.Len()), m.Shared.room(q.prog.Len()), m.Shared.room(q.prog.Len())
+	clear(q.reg)
 	q.prog.Start(q.reg)
 	q.given()
 	q.prog.Start(q.tmp)
@@ -115,6 +114,28 @@ func newProblem(m Model) *problem {
 	q.spread()
 	q.limits()
 	return q
+}
+
+// done gives the registers back.
+func (q *problem) done() {
+	q.m.Shared.floats = append(q.m.Shared.floats, q.reg, q.tmp, q.adj)
+	if q.box != nil {
+		q.m.Shared.back(q.box)
+	}
+}
+
+// ranged gives registers for ranges, with the constants in place.
+func (q *problem) ranged() []interval.I {
+	reg := q.m.Shared.ranged(q.prog.Len())
+	q.prog.StartI(reg)
+	return reg
+}
+
+// alike gives a copy of registers.
+func (q *problem) alike(reg []interval.I) []interval.I {
+	out := q.m.Shared.ranged(len(reg))
+	copy(out, reg)
+	return out
 }
 
 // given fills the slots that the case, the picks and the files give.
@@ -231,11 +252,10 @@ func (q *problem) applies(c *link.Check) Truth {
 // fact decides a yes-no of facts; when it depends, it names the slots it hangs on.
 func (q *problem) fact(n tape.Node) (Truth, []string) {
 	if q.box == nil {
-		q.box = make([]interval.I, q.prog.Len())
+		q.box = q.ranged()
 	}
 	reg := q.box
 	prog := q.only(n)
-	prog.StartI(reg)
 	var of []string
 	for _, s := range q.uses(n) {
 		reg[s] = interval.Point(q.reg[s])

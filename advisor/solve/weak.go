@@ -26,8 +26,8 @@ func (q *problem) weak(states []State, kept []bool, span []float64, a against) {
 				continue
 			}
 			q.reg[s.Node] = v
-			if low, row := q.truly(musts, a); low < 0 && q.climb(musts, span, a, 30, 0) < 0 {
-				if low, row = q.truly(musts, a); low < 0 && q.rows[row].check >= 0 {
+			if low, _ := q.truly(musts, a); low < 0 && q.climb(musts, span, a, 30, 0) < 0 {
+				if low, row := q.truly(musts, a); low < 0 && q.rows[row].check >= 0 {
 					st := &states[q.rows[row].check]
 					st.Weak = append(st.Weak, s.Name)
 				}

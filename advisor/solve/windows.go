@@ -240,11 +240,7 @@ func (q *problem) answer(states []State, kept []bool, a against, b Budget) Answe
 		q.weak(states, kept, coordsOf(q), a)
 		ans.Windows = q.windows(kept, a)
 	}
-	for k, i := range q.free {
-		if q.width[i] < q.m.Width[q.dims[i].ID]*(1-1e-6) {
-			ans.Narrowed = append(ans.Narrowed, q.dims[q.free[k]].ID)
-		}
-	}
+	ans.Narrowed = q.narrowed()
 	ans.Missing = unique(ans.Missing)
 	ans.Reg = q.plain()
 	return ans

@@ -50,7 +50,7 @@ func (w *Writer) reason(base *rules.Base, c *link.Check, s *solve.State) answer.
 	switch s.Holds {
 	case solve.Yes:
 		r.Holds = &yes
-		r.Text = w.kept(c)
+		r.Text = w.kept(base, c)
 	case solve.No:
 		r.Holds = &no
 	}
@@ -62,7 +62,7 @@ func (w *Writer) reason(base *rules.Base, c *link.Check, s *solve.State) answer.
 
 // kept says of a rule that is kept what it came to, not what would be wrong:
 // the two sides of a limit, or that a need's trouble is not there.
-func (w *Writer) kept(c *link.Check) string {
+func (w *Writer) kept(base *rules.Base, c *link.Check) string {
 	if c.Need {
 		return "not so: " + w.Sentence(c.Why)
 	}
@@ -70,7 +70,7 @@ func (w *Writer) kept(c *link.Check) string {
 	if c.Sense == link.AtLeast {
 		most = "at least"
 	}
-	left, right := w.side(c.Left), w.side(c.Right)
+	left, right := w.side(base, c.Left), w.side(base, c.Right)
 	if left != "" {
 		left += " "
 	}
@@ -81,7 +81,7 @@ func (w *Writer) kept(c *link.Check) string {
 }
 
 // side is what one side of a limit is called, "" where it has no name.
-func (w *Writer) side(n tape.Node) string {
+func (w *Writer) side(base *rules.Base, n tape.Node) string {
 	for i := range w.Option.Dims {
 		if x := &w.Option.Dims[i]; x.Value == n {
 			return x.Says
@@ -91,6 +91,9 @@ func (w *Writer) side(n tape.Node) string {
 		if x := &w.Option.Named[i]; x.Node == n && x.Says != "" {
 			return x.Says
 		}
+	}
+	if e, ok := base.Vocabulary.Entry(w.Option.Program.SlotName(n)); ok {
+		return e.Says
 	}
 	return ""
 }
