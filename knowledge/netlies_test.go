@@ -23,7 +23,8 @@ func TestTheNetCatchesLies(t *testing.T) {
 		Slopes:  func(x, out []float64) { out[0] = 2 * x[0] },
 		Enclose: func(x []interval.I) interval.I { return x[0].Sqr() },
 	}
-	slope, range_ := square, square
+	slope, range_, trend := square, square, square
+	trend.Args = []kernel.Arg{{Name: "x", Range: interval.Of(1, 10), Trend: -1}}
 	slope.Slopes = func(x, out []float64) { out[0] = 2.00001 * x[0] }
 	range_.Enclose = func(x []interval.I) interval.I { s := x[0].Sqr(); s.Hi = s.Lo + 0.5*(s.Hi-s.Lo); return s }
 	for _, c := range []struct {
@@ -32,9 +33,10 @@ func TestTheNetCatchesLies(t *testing.T) {
 		check func(*drawer, *lot, [][]float64, *tally) error
 		says  string
 	}{
-		{"none", square, slopes, ""}, {"none", square, encloses, ""}, {"none", square, contracts, ""}, {"none", square, blocks, ""},
+		{"none", square, slopes, ""}, {"none", square, encloses, ""}, {"none", square, contracts, ""}, {"none", square, blocks, ""}, {"none", square, proves, ""},
 		{"a slope one in two hundred thousand off", slope, slopes, "by differences"},
 		{"a range half too short", range_, encloses, "outside"},
+		{"a trend the wrong way", trend, proves, "outside"},
 		{"a range half too short, narrowed by", range_, contracts, "cut off"},
 	} {
 		l := lotOf(c.k)

@@ -11,8 +11,11 @@ import (
 
 const (
 	sameSlope = 1e-6 // of slopes, and of the share of the value they carry
-	stepShare = 1e-5 // of an input, to either side
 )
+
+// steps are the shares of an input that a difference goes to either side: a
+// long one is free of rounding, a short one of the curve.
+var steps = []float64{1e-5, 1e-6, 1e-7}
 
 // slopes holds the gradient to central differences, for every number lowered
 // and every margin, at draws that go round all of them.
@@ -55,22 +58,29 @@ func (p *prober) at(prog *tape.Program, uses []*link.Slot, reg []float64, root t
 		if discrete(s) || reg[s.Node] == 0 {
 			continue
 		}
-		want, h := p.adj[s.Node], stepShare*math.Abs(reg[s.Node])
-		got, bend := p.difference(prog, s, reg, root, h)
-		if !finite(got) {
-			continue
-		}
 		p.n.add("slopes", 1)
-		allow := sameSlope * max(math.Abs(want), math.Abs(got), carried/math.Abs(reg[s.Node]))
+		got, agrees, bend := p.slope(prog, s, reg, root, carried)
 		switch {
-		case math.Abs(got-want) <= allow:
+		case agrees || !finite(got):
 		case bend:
 			p.n.add("kinks", 1)
 		default:
-			return fmt.Errorf("%s has the slope %v over %s = %v, and by differences %v", p.l.say(root), want, s.Name, reg[s.Node], got)
+			return fmt.Errorf("%s has the slope %v over %s = %v, and by differences %v", p.l.say(root), p.adj[s.Node], s.Name, reg[s.Node], got)
 		}
 	}
 	return nil
+}
+
+// slope tries the steps until one agrees with the gradient.
+func (p *prober) slope(prog *tape.Program, s *link.Slot, reg []float64, root tape.Node, carried float64) (got float64, agrees, bend bool) {
+	x, want := math.Abs(reg[s.Node]), p.adj[s.Node]
+	for _, share := range steps {
+		got, bend = p.difference(prog, s, reg, root, share*x)
+		if math.Abs(got-want) <= sameSlope*max(math.Abs(want), math.Abs(got), carried/x) {
+			return got, true, false
+		}
+	}
+	return got, false, bend
 }
 
 // difference is the slope by values to either side; bend says that the gradient

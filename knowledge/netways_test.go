@@ -40,17 +40,17 @@ func TestEveryWayOfRunningAgrees(t *testing.T) {
 		}
 		n.add("draws", len(regs))
 		n.add("limits with a side short", len(lopsided))
-		for _, check := range []func(*drawer, *lot, [][]float64, *tally) error{blocks, encloses, contracts, slopes} {
+		for _, check := range []func(*drawer, *lot, [][]float64, *tally) error{blocks, encloses, contracts, slopes, proves} {
 			if err := check(d, l, regs, &n); err != nil {
 				t.Errorf("%s: %v", l.name, err)
 			}
 		}
 	})
 	t.Log(len(all), "programs", n.counts)
-	if n.counts["kinks"] > n.counts["slopes"]/20 {
+	if n.counts["kinks"] > n.counts["slopes"]/1000 {
 		t.Errorf("%d of %d slopes stood at a kink; that is no longer a few", n.counts["kinks"], n.counts["slopes"])
 	}
-	for _, what := range []string{"draws", "slopes", "enclosed", "kept points", "narrowed boxes", "empty boxes"} {
+	for _, what := range []string{"draws", "slopes", "enclosed", "kept points", "narrowed boxes", "empty boxes", "proofs", "defined"} {
 		if n.counts[what] < 1000 {
 			t.Errorf("only %d %s; the test looks at too little", n.counts[what], what)
 		}

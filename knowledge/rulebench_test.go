@@ -129,6 +129,7 @@ func (b *ruleBench) broken(l ruleLine) ([]string, error) {
 	}
 	w := b.world(maps.Clone(b.sizes))
 	maps.Copy(w.sizes, sizes)
+	w.unasked = len(l.breaks) == 0
 	if err := w.change(l.change); err != nil {
 		return nil, err
 	}

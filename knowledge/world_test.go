@@ -8,7 +8,9 @@ import (
 
 	"wornfit/calc/interval"
 	"wornfit/calc/quantity"
+	"wornfit/rules"
 	"wornfit/rules/fault"
+	"wornfit/rules/lang"
 	"wornfit/rules/link"
 )
 
@@ -21,6 +23,7 @@ type world struct {
 	wanted  map[string]string     // rows of picks
 	tables  map[string][]link.RowValues
 	sizes   map[string]float64
+	unasked bool // a change may be one that nothing asks about: the line says that it breaks nothing
 }
 
 func (b *ruleBench) world(sizes map[string]float64) *world {
@@ -75,6 +78,12 @@ func (w *world) changeOne(name, text string) error {
 		}
 	}
 	s, ok := w.slot(name)
+	if !ok && w.unasked {
+		if e, known := w.base.Vocabulary.Entry(name); known {
+			_, err := read(slotOf(e), text)
+			return err
+		}
+	}
 	if !ok {
 		return fmt.Errorf("nothing in %s asks for it; %s", w.opt.ID, fault.DidYouMean(name, w.names()))
 	}
@@ -88,6 +97,15 @@ func (w *world) changeOne(name, text string) error {
 		w.known[name] = k
 	}
 	return nil
+}
+
+// slotOf is a name of the vocabulary as an input.
+func slotOf(e *rules.Entry) link.Slot {
+	s := link.Slot{Name: e.Name, Dim: e.Type.Dim, YesNo: e.Type.Kind == lang.YesNo}
+	if e.Type.Words != nil {
+		s.Words = e.Type.Words.List
+	}
+	return s
 }
 
 // slot finds an input of the option or of one of its picks.
