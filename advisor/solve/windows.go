@@ -57,12 +57,11 @@ func (q *problem) pull(active []bool, coords []interval.I, a against, node tape.
 	q.rows = append(q.rows, r)
 	at := &q.rows[len(q.rows)-1]
 	active = append(active, true)
-	copy(q.tmp, q.reg)
-	r.prog.Run(q.tmp)
-	good, sign := q.tmp[node], -1.0
+	sign := -1.0
 	if most {
 		sign = 1
 	}
+	good := sign * q.corner(at, a) // what it is at the worst, as every row is judged
 	span, step := spansOf(coords), 0.0
 	for k := range coords {
 		step = max(step, coords[k].Hi-coords[k].Lo)
@@ -82,8 +81,18 @@ func (q *problem) pull(active []bool, coords []interval.I, a against, node tape.
 		}
 	}
 	q.place(best)
-	at.offset = good - sign*2e-6 // two micrometres of room, for the aims to come
+	at.offset = good - sign*q.room(at) // for the aims to come
 	return active
+}
+
+// room is what a tenth of a machine width moves an aim's value by.
+func (q *problem) room(r *row) float64 {
+	q.corner(r, onlyMade)
+	size := 0.0
+	for _, i := range q.free {
+		size += math.Abs(q.adj[q.dims[i].Target]) * q.unit[i]
+	}
+	return 0.1 * size
 }
 
 // aimRow marks a row that is an aim, not a check.
