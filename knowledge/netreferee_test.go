@@ -3,10 +3,9 @@ package knowledge_test
 import (
 	"errors"
 	"fmt"
-	"io/fs"
-	"os"
 	"strings"
 
+	"wornfit/knowledge"
 	"wornfit/rules/fault"
 	"wornfit/rules/lang"
 	"wornfit/rules/link"
@@ -18,7 +17,7 @@ type written map[string][]string
 func (w written) text(at fault.Place) (string, error) {
 	lines, ok := w[at.File]
 	if !ok {
-		data, err := fs.ReadFile(os.DirFS("."), at.File)
+		data, err := knowledge.Embedded.ReadFile(at.File)
 		if err != nil {
 			return "", err
 		}

@@ -59,11 +59,11 @@ func (p *prober) at(prog *tape.Program, uses []*link.Slot, reg []float64, root t
 			continue
 		}
 		p.n.add("slopes", 1)
-		got, agrees, bend := p.slope(prog, s, reg, root, carried)
+		got, agrees, rough := p.slope(prog, s, reg, root, carried)
 		switch {
 		case agrees || !finite(got):
-		case bend:
-			p.n.add("kinks", 1)
+		case rough:
+			p.n.add("rough", 1)
 		default:
 			return fmt.Errorf("%s has the slope %v over %s = %v, and by differences %v", p.l.say(root), p.adj[s.Node], s.Name, reg[s.Node], got)
 		}
@@ -71,16 +71,21 @@ func (p *prober) at(prog *tape.Program, uses []*link.Slot, reg []float64, root t
 	return nil
 }
 
-// slope tries the steps until one agrees with the gradient.
-func (p *prober) slope(prog *tape.Program, s *link.Slot, reg []float64, root tape.Node, carried float64) (got float64, agrees, bend bool) {
+// slope tries the steps until one agrees with the gradient. rough says that no
+// step may judge it: a kink, or differences that differ among themselves.
+func (p *prober) slope(prog *tape.Program, s *link.Slot, reg []float64, root tape.Node, carried float64) (got float64, agrees, rough bool) {
 	x, want := math.Abs(reg[s.Node]), p.adj[s.Node]
+	low, high := math.Inf(1), math.Inf(-1)
 	for _, share := range steps {
+		var bend bool
 		got, bend = p.difference(prog, s, reg, root, share*x)
 		if math.Abs(got-want) <= sameSlope*max(math.Abs(want), math.Abs(got), carried/x) {
 			return got, true, false
 		}
+		low, high = min(low, got), max(high, got)
+		rough = bend || high-low > 0.1*math.Abs(got-want)
 	}
-	return got, false, bend
+	return got, false, rough
 }
 
 // difference is the slope by values to either side; bend says that the gradient

@@ -1,0 +1,4 @@
+package knowledge
+
+// Embedded lets the tests outside read the very text that was loaded.
+var Embedded = files
