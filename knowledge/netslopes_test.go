@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"wornfit/calc/interval"
 	"wornfit/rules/lang"
 	"wornfit/rules/link"
 	"wornfit/rules/tape"
@@ -20,7 +21,9 @@ var steps = []float64{1e-5, 1e-6, 1e-7}
 // slopes holds the gradient to central differences, for every number lowered
 // and every margin, at draws that go round all of them.
 func slopes(d *drawer, l *lot, regs [][]float64, n *tally) error {
-	p := &prober{l: l, d: d, n: n, near: make([]float64, l.prog.Len()), adj: make([]float64, l.prog.Len()), other: make([]float64, l.prog.Len())}
+	p := &prober{l: l, d: d, n: n, near: make([]float64, l.prog.Len()), adj: make([]float64, l.prog.Len()), other: make([]float64, l.prog.Len()),
+		point: make([]interval.I, l.prog.Len()), ranges: make([]interval.I, l.prog.Len())}
+	l.prog.StartI(p.point)
 	for _, root := range l.nodes() {
 		if l.prog.Kind(root) != lang.NumberKind {
 			continue
@@ -42,6 +45,7 @@ type prober struct {
 	d                *drawer
 	n                *tally
 	near, adj, other []float64
+	point, ranges    []interval.I // value and slopes at the point, as wide as their rounding
 }
 
 func (p *prober) at(prog *tape.Program, uses []*link.Slot, reg []float64, root tape.Node) error {
@@ -54,6 +58,12 @@ func (p *prober) at(prog *tape.Program, uses []*link.Slot, reg []float64, root t
 	if !finite(carried) {
 		return nil
 	}
+	for i := range p.l.slots {
+		n := p.l.slots[i].Node
+		p.point[n] = interval.Point(reg[n])
+	}
+	prog.Enclose(p.point)
+	prog.Slopes(p.point, p.ranges, root)
 	for _, s := range uses {
 		if discrete(s) || reg[s.Node] == 0 {
 			continue
@@ -72,18 +82,24 @@ func (p *prober) at(prog *tape.Program, uses []*link.Slot, reg []float64, root t
 }
 
 // slope tries the steps until one agrees with the gradient. rough says that no
-// step may judge it: a kink, or differences that differ among themselves.
+// step may judge it: a kink, differences that differ among themselves, or a
+// value that is mostly rounding, as with a wall of a millionth of a millimetre.
 func (p *prober) slope(prog *tape.Program, s *link.Slot, reg []float64, root tape.Node, carried float64) (got float64, agrees, rough bool) {
 	x, want := math.Abs(reg[s.Node]), p.adj[s.Node]
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, share := range steps {
 		var bend bool
 		got, bend = p.difference(prog, s, reg, root, share*x)
-		if math.Abs(got-want) <= sameSlope*max(math.Abs(want), math.Abs(got), carried/x) {
+		off := math.Abs(got - want)
+		if off <= sameSlope*max(math.Abs(want), math.Abs(got), carried/x) {
 			return got, true, false
 		}
 		low, high = min(low, got), max(high, got)
-		rough = bend || high-low > 0.1*math.Abs(got-want)
+		rounding := p.point[root].Width() / (share * x)
+		if w := p.ranges[s.Node].Width(); finite(w) { // a kernel may promise nothing of its slopes
+			rounding += w
+		}
+		rough = rough || bend || high-low > 0.1*off || !(rounding < off)
 	}
 	return got, false, rough
 }
