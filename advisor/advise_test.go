@@ -60,9 +60,9 @@ func TestTheFirstAnswerIsAFittersAnswer(t *testing.T) {
 		name, first string
 		never       []string // trade names that must be ruled out, and why
 	}{
-		{"lever-eye", "true-shaft-bush-bore", []string{"leave-and-lubricate", "replace-shaft", "retaining-compound"}}, // oval on both: a new pin alone cannot fit an oval eye
-		{"gear-bore", "oversize-mate", []string{"leave-and-lubricate"}},                                               // thick web, cheap stud
-		{"loose-hub", "retaining-compound", []string{"leave-and-lubricate", "replace-shaft"}},                         // 0.07 mm loose, light torque, shaft kept
+		{"lever-eye", "bore-and-bush", []string{"leave-and-lubricate", "replace-shaft", "retaining-compound"}}, // oval on both, cheap pin: a new pin alone cannot fit an oval eye
+		{"gear-bore", "oversize-mate", []string{"leave-and-lubricate"}},                                        // slim iron hub, cheap stud: no room for a bush
+		{"loose-hub", "retaining-compound", []string{"leave-and-lubricate", "replace-shaft"}},                  // 0.07 mm loose, light torque, shaft kept
 	} {
 		a := advise(t, b, shipped(t, c.name))
 		if got := a.Methods[0].Name; got != c.first {

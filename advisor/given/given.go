@@ -189,6 +189,10 @@ func (s *Source) Rows(table string) []link.RowValues {
 // Missing gives the vocabulary's question for a slot that is not known.
 func (s *Source) Missing(slot string) (name, ask, with string) {
 	name = slot
+	if strings.Contains(slot, ".datum.") {
+		side, _, _ := strings.Cut(slot, "/")
+		return side + ".datums", "On which axis can it be set up true (centres, far bore, register, pitch circle), and how far from that axis does the worn middle lie?", "indicator"
+	}
 	if i := strings.Index(slot, ".material."); i >= 0 {
 		name = slot[:i] + ".material"
 	}

@@ -9,6 +9,7 @@ import (
 	"math"
 	"runtime"
 	"sort"
+	"strings"
 	"sync"
 	"sync/atomic"
 
@@ -170,7 +171,7 @@ func (b *Bench) solve(j *Judged, budget solve.Budget) {
 // noRow rules an option out when a pick has no row: no machine turns it.
 func (b *Bench) noRow(j *Judged) {
 	for _, c := range j.Set.Failed {
-		if c.Strength != link.Must {
+		if c.Strength != link.Must || b.unstated(j, c) {
 			continue
 		}
 		kind := rank.Kind(c.Ground)
@@ -178,6 +179,18 @@ func (b *Bench) noRow(j *Judged) {
 			j.Verdict, j.Kind = answer.RuledOut, kind
 		}
 	}
+}
+
+// unstated reports whether a pick found no row because the case states none of
+// what it picks from: left out is not known, and not none. Axes are left out so.
+func (b *Bench) unstated(j *Judged, c *link.Check) bool {
+	for i := range j.Option.Picks {
+		p := &j.Option.Picks[i]
+		if p.Failed.FullID == c.FullID {
+			return strings.HasSuffix(p.From, ".datums") && len(b.Given.Rows(p.From)) == 0
+		}
+	}
+	return false
 }
 
 // model lays the picks over what is known; widths and gauges come from them.

@@ -18,7 +18,7 @@ import (
 // word turns what was found into the answer's option.
 func (j *Judged) word() answer.Option {
 	o, b := j.Option, j.bench
-	w := &why.Writer{Speech: b.Speech, Option: o, Reg: j.Found.Reg, Rows: b.rowNames(j), Called: b.Called}
+	w := &why.Writer{Speech: b.Speech, Option: o, Reg: j.Found.Reg, Rows: b.rowNames(j), Called: b.Called, Unknown: j.unknown()}
 	a := answer.Option{ID: j.Combination.ID, Shaft: o.Shaft.ID, Hub: o.Hub.ID, Purpose: o.Purpose.ID, DoneBy: "here",
 		Says:  o.Shaft.Says + "; " + o.Hub.Says,
 		Holds: map[string]string{}, Locks: map[string]string{}, Picks: map[string]string{}, Scores: map[string]answer.Score{},
@@ -53,6 +53,18 @@ func (j *Judged) word() answer.Option {
 	return a
 }
 
+// unknown are the inputs that nobody stated.
+func (j *Judged) unknown() map[tape.Node]bool {
+	out := map[tape.Node]bool{}
+	for i := range j.Option.Slots {
+		s := &j.Option.Slots[i]
+		if k, ok := j.Model.Given[s.Name]; ok && !k.Is {
+			out[s.Node] = true
+		}
+	}
+	return out
+}
+
 // noRows words the picks for which there is no row.
 func (j *Judged) noRows(b *Bench, w *why.Writer) []answer.Reason {
 	out := []answer.Reason{}
@@ -60,7 +72,7 @@ func (j *Judged) noRows(b *Bench, w *why.Writer) []answer.Reason {
 	for _, c := range j.Set.Failed {
 		out = append(out, answer.Reason{Rule: c.FullID, What: "need", Strength: rules.StrengthWord(c.Strength), Ground: rules.GroundWord(c.Ground),
 			Holds: &no, Text: w.Sentence(c.Why), Remedy: w.Sentence(c.Remedy), Source: b.Base.Cite(c.From, c.Grade), Grade: c.Grade.String(),
-			Proved: true, Blocks: c.Strength == link.Must})
+			Proved: true, Blocks: c.Strength == link.Must && !b.unstated(j, c)})
 	}
 	return out
 }

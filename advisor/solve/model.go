@@ -10,6 +10,7 @@ import (
 type Model struct {
 	Option *link.Option
 	Given  map[string]link.Known // by slot name: every slot but targets, cuts and gauges
+	Picked map[string]link.Known // what the set of picks puts in its place
 	Width  map[string]float64    // full width the machine of each dimension holds, m
 	Gauge  map[string]float64    // uncertainty of gauging each dimension, m
 	Held   map[string]float64    // sizes already made, m

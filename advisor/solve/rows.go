@@ -58,8 +58,9 @@ type problem struct {
 	width []float64 // by dimension: width to be cut to
 	unit  []float64 // by dimension: the length its margins are counted in
 	slots []slot
-	index map[tape.Node]int
+	index []int32 // by node: its place among the slots and 1, or 0
 	rows  []row
+	spots []int // what the rows' at are cut from
 	needs []int // checks that are needs
 	all   *tape.Program
 	reg   []float64 // best values, current targets
@@ -87,8 +88,9 @@ func newProblem(m Model) *problem {
 	if m.Shared == nil {
 		m.Shared = NewShared()
 	}
-	q := &problem{m: m, prog: o.Program, dims: o.Dims, index: map[tape.Node]int{}}
+	q := &problem{m: m, prog: o.Program, dims: o.Dims}
 	q.reg, q.tmp, q.adj = m.Shared.room(q.prog.Len()), m.Shared.room(q.prog.Len()), m.Shared.room(q.prog.Len())
+	q.index = m.Shared.places(q.prog.Len())
 	clear(q.reg)
 	q.prog.Start(q.reg)
 	q.given()
@@ -119,6 +121,7 @@ func newProblem(m Model) *problem {
 // done gives the registers back.
 func (q *problem) done() {
 	q.m.Shared.floats = append(q.m.Shared.floats, q.reg, q.tmp, q.adj)
+	q.m.Shared.index = q.index
 	if q.box != nil {
 		q.m.Shared.back(q.box)
 	}
@@ -141,9 +144,11 @@ func (q *problem) alike(reg []interval.I) []interval.I {
 // given fills the slots that the case, the picks and the files give.
 func (q *problem) given() {
 	for _, s := range q.m.Option.Slots {
-		k, ok := q.m.Given[s.Name]
+		k, ok := q.m.Picked[s.Name]
 		if !ok {
-			continue
+			if k, ok = q.m.Given[s.Name]; !ok {
+				continue
+			}
 		}
 		q.reg[s.Node] = k.Best
 		discrete := len(s.Words) > 0 || q.prog.Kind(s.Node) == lang.YesNo
@@ -157,15 +162,15 @@ func (q *problem) given() {
 }
 
 func (q *problem) addSlot(s slot) {
-	q.index[s.node] = len(q.slots)
 	q.slots = append(q.slots, s)
+	q.index[s.node] = int32(len(q.slots))
 }
 
 // spread sets the range of every cut from the widths.
 func (q *problem) spread() {
 	for i, d := range q.dims {
 		h := q.width[i] / 2
-		q.slots[q.index[d.Cut]].span = interval.I{Lo: -h, Hi: h}
+		q.slots[q.index[d.Cut]-1].span = interval.I{Lo: -h, Hi: h}
 	}
 }
 
@@ -173,7 +178,10 @@ func (q *problem) spread() {
 // range of every free dimension.
 func (q *problem) limits() {
 	o := q.m.Option
-	var roots []tape.Node
+	most := len(o.Checks) + 2*len(q.free)
+	q.rows = make([]row, 0, most+len(o.Aims))
+	q.spots = make([]int, 0, 16*most)
+	roots := make([]tape.Node, 0, 2*most)
 	add := func(r row, nodes ...tape.Node) {
 		q.rests(&r, nodes...)
 		roots = append(roots, nodes...)
@@ -196,26 +204,39 @@ func (q *problem) limits() {
 		add(row{check: -1, dim: i, plus: d.Target, minus: d.Low, must: true}, d.Target, d.Low)
 		add(row{check: -1, dim: i, plus: d.High, minus: d.Target, must: true}, d.High, d.Target)
 	}
-	q.all = q.prog.Only(roots...)
+	q.all = q.m.Shared.together(q.prog, roots)
 }
 
 // rests finds what a row depends on, and the program of just that.
 func (q *problem) rests(r *row, nodes ...tape.Node) {
-	r.prog = q.only(nodes...)
-	for _, n := range nodes {
-		for _, s := range q.uses(n) {
-			if slices.Contains(r.in, s) {
-				continue
-			}
-			r.in = append(r.in, s)
-			for _, i := range q.free {
-				r.free = r.free || q.dims[i].Target == s
-			}
-			if i, ok := q.index[s]; ok {
-				r.at = append(r.at, i)
-			}
+	r.prog, r.in = q.only(nodes...), q.inputs(nodes)
+	from := len(q.spots)
+	for _, s := range r.in {
+		if i := q.index[s]; i > 0 {
+			q.spots = append(q.spots, int(i)-1)
 		}
 	}
+	r.at = q.spots[from:len(q.spots):len(q.spots)]
+	for _, i := range q.free {
+		r.free = r.free || slices.Contains(r.in, q.dims[i].Target)
+	}
+}
+
+// inputs are the slots that nodes depend on, each once.
+func (q *problem) inputs(nodes []tape.Node) []tape.Node {
+	if len(nodes) == 1 {
+		return q.uses(nodes[0])
+	}
+	var key [2]tape.Node
+	copy(key[:], nodes)
+	in, ok := q.m.Shared.both[key]
+	if !ok {
+		in = append(slices.Clone(q.uses(nodes[0])), q.uses(nodes[1])...)
+		slices.Sort(in)
+		in = slices.Compact(in)
+		q.m.Shared.both[key] = in
+	}
+	return in
 }
 
 // only is the program of just these nodes, made once for the option.
@@ -259,9 +280,9 @@ func (q *problem) fact(n tape.Node) (Truth, []string) {
 	var of []string
 	for _, s := range q.uses(n) {
 		reg[s] = interval.Point(q.reg[s])
-		if i, ok := q.index[s]; ok {
-			reg[s] = q.slots[i].span
-			of = append(of, q.slots[i].name)
+		if i := q.index[s]; i > 0 {
+			reg[s] = q.slots[i-1].span
+			of = append(of, q.slots[i-1].name)
 		}
 	}
 	prog.Enclose(reg)

@@ -2,9 +2,11 @@ package why
 
 import (
 	"math"
+	"strings"
 
 	"wornfit/advisor/answer"
 	"wornfit/advisor/solve"
+	"wornfit/calc/quantity"
 	"wornfit/rules"
 	"wornfit/rules/link"
 	"wornfit/rules/tape"
@@ -54,6 +56,9 @@ func (w *Writer) reason(base *rules.Base, c *link.Check, s *solve.State) answer.
 	case solve.No:
 		r.Holds = &no
 	}
+	if s.Holds == solve.Depends && c.Need {
+		r.Text = "not known whether " + r.Text
+	}
 	if s.Holds != solve.Yes && !c.Need && s.AtTarget >= 0 && s.Worst < 0 && !math.IsInf(s.Worst, 0) {
 		r.Text += "; on target that is kept, at the worst it is not"
 	}
@@ -72,12 +77,19 @@ func (w *Writer) kept(base *rules.Base, c *link.Check) string {
 	}
 	left, right := w.side(base, c.Left), w.side(base, c.Right)
 	if left != "" {
-		left += " "
+		left += ": "
 	}
 	if right != "" {
 		right = ", " + right
 	}
-	return left + w.Speech.Say(w.Reg[c.Left], c.Dim) + " (" + most + " " + w.Speech.Say(w.Reg[c.Right], c.Dim) + right + ")"
+	return left + w.value(c.Left, c.Dim) + " (" + most + " " + w.value(c.Right, c.Dim) + right + ")"
+}
+
+func (w *Writer) value(n tape.Node, d quantity.Dim) string {
+	if w.rests(n) {
+		return "(not known)"
+	}
+	return w.Speech.Say(w.Reg[n], d)
 }
 
 // side is what one side of a limit is called, "" where it has no name.
@@ -93,7 +105,8 @@ func (w *Writer) side(base *rules.Base, n tape.Node) string {
 		}
 	}
 	if e, ok := base.Vocabulary.Entry(w.Option.Program.SlotName(n)); ok {
-		return e.Says
+		says, _, _ := strings.Cut(e.Says, ";")
+		return says
 	}
 	return ""
 }

@@ -9,6 +9,7 @@ import (
 
 	"wornfit/calc/quantity"
 	"wornfit/rules/link"
+	"wornfit/rules/tape"
 )
 
 // Writer words one option: its values, the rows picked, the units spoken.
@@ -18,6 +19,8 @@ type Writer struct {
 	Reg    []float64         // the program's registers at the design
 	Rows   map[string]string // what each row is called, by the pick's or row's full name
 	Called map[string]string // the user's own words: shaft -> pivot pin
+
+	Unknown map[tape.Node]bool // inputs that nobody stated: what rests on them has no value to tell
 }
 
 // Sentence puts the values into a sentence.
@@ -38,6 +41,8 @@ func (w *Writer) piece(p link.WordPiece) string {
 		return "what is stated"
 	case p.Node == 0:
 		return p.Text
+	case w.rests(p.Node):
+		return "(not known)"
 	case len(p.Words) > 0:
 		if i := int(w.Reg[p.Node]); i >= 0 && i < len(p.Words) {
 			return p.Words[i]
@@ -50,4 +55,17 @@ func (w *Writer) piece(p link.WordPiece) string {
 		return "no"
 	}
 	return w.Speech.Say(w.Reg[p.Node], p.Dim)
+}
+
+// rests reports whether a value rests on something that is not known.
+func (w *Writer) rests(n tape.Node) bool {
+	if len(w.Unknown) == 0 {
+		return false
+	}
+	for _, s := range w.Option.Program.Uses(n) {
+		if w.Unknown[s] {
+			return true
+		}
+	}
+	return false
 }
