@@ -195,21 +195,20 @@ func (b *Bench) unstated(j *Judged, c *link.Check) bool {
 
 // model lays the picks over what is known; widths and gauges come from them.
 func (b *Bench) model(o *link.Option, known map[string]link.Known, set link.PickSet) solve.Model {
-	m := solve.Model{Option: o, Given: map[string]link.Known{}, Width: map[string]float64{}, Gauge: map[string]float64{}}
-	for n, k := range known {
-		m.Given[n] = k
-	}
-	for n, k := range set.Values {
-		if k.Is { // scatter of a listed value is for the ranking's draws, not held against the option
-			k.Value = interval.Point(k.Best)
-		}
-		m.Given[n] = k
-	}
+	m := solve.Model{Option: o, Given: known, Picked: map[string]link.Known{}, Width: map[string]float64{}, Gauge: map[string]float64{}}
 	for i := range o.Slots {
 		s := &o.Slots[i]
-		if _, ok := m.Given[s.Name]; !ok && s.Kind == link.PickSlot {
-			m.Given[s.Name] = b.Given.Whole(s)
+		if s.Kind != link.PickSlot {
+			continue
 		}
+		k, ok := set.Values[s.Name]
+		switch {
+		case !ok:
+			k = b.Given.Whole(s)
+		case k.Is: // scatter of a listed value is for the ranking's draws, not held against the option
+			k.Value = interval.Point(k.Best)
+		}
+		m.Picked[s.Name] = k
 	}
 	for _, d := range o.Dims {
 		m.Width[d.ID] = 50e-6 // a machine that states none: a careful turner with a caliper

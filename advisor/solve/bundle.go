@@ -1,5 +1,7 @@
 package solve
 
+import "slices"
+
 // bundle keeps lines of rows that have a kink between two places. A row is the
 // least over its corners; a line drawn at one place knows one corner, and a
 // climb along the ridge between two would go back and forth for ever if it
@@ -9,6 +11,7 @@ type bundle struct {
 	g   [][]float64
 	of  []int // which line of the active rows it belongs to
 	age []int
+	all [][]float64 // the lines here and the cuts, while they are solved
 }
 
 const (
@@ -21,8 +24,8 @@ const (
 func (b *bundle) solve(lp *maximin, here *straight, reach []float64) float64 {
 	rows := len(here.m)
 	here.m = append(here.m, b.m...)
-	g := append(here.g[:rows:rows], b.g...)
-	s := lp.solve(here.m, g, reach)
+	b.all = append(append(b.all[:0], here.g[:rows]...), b.g...)
+	s := lp.solve(here.m, b.all, reach)
 	here.m = here.m[:rows]
 	return s
 }
@@ -67,6 +70,9 @@ func (b *bundle) moved(here, there *straight, d []float64) {
 	}
 }
 
+// forget empties the bundle for another climb.
+func (b *bundle) forget() { b.m, b.g, b.of, b.age = b.m[:0], b.g[:0], b.of[:0], b.age[:0] }
+
 func (b *bundle) add(of int, m float64, g []float64) {
 	b.m, b.of, b.age = append(b.m, m), append(b.of, of), append(b.age, 0)
 	b.g = append(b.g, append([]float64(nil), g...))
@@ -81,7 +87,8 @@ func (b *bundle) grow() {
 			drop = max(drop, i+1)
 		}
 	}
-	b.m, b.g, b.of, b.age = b.m[drop:], b.g[drop:], b.of[drop:], b.age[drop:]
+	b.m, b.g = slices.Delete(b.m, 0, drop), slices.Delete(b.g, 0, drop)
+	b.of, b.age = slices.Delete(b.of, 0, drop), slices.Delete(b.age, 0, drop)
 }
 
 func dot(a, b []float64) (sum float64) {

@@ -1,6 +1,8 @@
 package solve
 
 import (
+	"slices"
+
 	"wornfit/calc/interval"
 	"wornfit/rules/link"
 	"wornfit/rules/tape"
@@ -30,8 +32,31 @@ type Beat struct{ Works, Depends int }
 type Shared struct {
 	only   map[[2]tape.Node]*tape.Program
 	uses   map[tape.Node][]tape.Node
-	floats [][]float64 // registers not in use
+	both   map[[2]tape.Node][]tape.Node
+	roots  []tape.Node   // of the rows last laid out together
+	all    *tape.Program // and their program
+	floats [][]float64   // registers not in use
+	index  []int32
 	ranges [][]interval.I
+}
+
+// together is the program of all rows; sets of picks mostly have the same.
+func (s *Shared) together(p *tape.Program, roots []tape.Node) *tape.Program {
+	if s.all == nil || !slices.Equal(s.roots, roots) {
+		s.all, s.roots = p.Only(roots...), roots
+	}
+	return s.all
+}
+
+// places is an index by node, all 0.
+func (s *Shared) places(n int) []int32 {
+	if s.index == nil {
+		return make([]int32, n)
+	}
+	out := s.index
+	s.index = nil
+	clear(out)
+	return out
 }
 
 // room gives registers for plain values; what stands in them means nothing.
@@ -59,7 +84,7 @@ func (s *Shared) back(r ...[]interval.I) { s.ranges = append(s.ranges, r...) }
 
 // NewShared is empty: it fills as problems are laid out.
 func NewShared() *Shared {
-	return &Shared{only: map[[2]tape.Node]*tape.Program{}, uses: map[tape.Node][]tape.Node{}}
+	return &Shared{only: map[[2]tape.Node]*tape.Program{}, uses: map[tape.Node][]tape.Node{}, both: map[[2]tape.Node][]tape.Node{}}
 }
 
 // Budget is counted in points and boxes, never seconds: same case, same bytes.

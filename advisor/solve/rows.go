@@ -71,6 +71,7 @@ type problem struct {
 	lp    maximin
 	lined straight // the active rows, as lines last drew them
 	here  straight // and where a climb stands
+	cuts  bundle
 	box   []interval.I
 	hasty bool // while climbing: a slot that no slope moves is left at its best value
 }

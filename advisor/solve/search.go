@@ -103,7 +103,8 @@ func (q *problem) climbs(active []bool, span []float64, a against, steps int, en
 	try := make([]float64, n)
 	here := &q.here
 	q.swap()
-	var cuts bundle
+	cuts := &q.cuts
+	cuts.forget()
 	for range steps {
 		if top >= enough {
 			break

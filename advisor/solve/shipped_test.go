@@ -82,9 +82,11 @@ type truth struct {
 func (u *truth) draw(moved int, to float64) {
 	o := u.j.Option
 	for _, s := range o.Slots {
-		k, ok := u.j.Model.Given[s.Name]
+		k, ok := u.j.Model.Picked[s.Name]
 		if !ok {
-			continue
+			if k, ok = u.j.Model.Given[s.Name]; !ok {
+				continue
+			}
 		}
 		u.reg[s.Node] = k.Best
 		if k.Is && k.Value.Lo < k.Value.Hi && len(s.Words) == 0 && !s.YesNo {
