@@ -8,6 +8,7 @@ package judge
 import (
 	"math"
 	"runtime"
+	"slices"
 	"sort"
 	"strings"
 	"sync"
@@ -21,6 +22,7 @@ import (
 	"wornfit/calc/quantity"
 	"wornfit/rules"
 	"wornfit/rules/link"
+	"wornfit/rules/tape"
 )
 
 // mostSets is how many sets of picks of one option are solved.
@@ -83,6 +85,9 @@ func (b *Bench) Judge(c link.Combination) (*Judged, error) {
 		j.Model.Shared = shared
 		b.glance(j)
 		list = append(list, j)
+		if j.whateverPicked() {
+			break
+		}
 	}
 	sort.SliceStable(list, func(i, k int) bool { return list[i].before(list[k]) })
 	var best *Judged
@@ -126,6 +131,27 @@ func (b *Bench) against(j, best *Judged) {
 	if best.Verdict == answer.CantTell {
 		j.Model.Beat = &solve.Beat{Works: math.MaxInt32, Depends: spare}
 	}
+}
+
+// whateverPicked reports whether a need that hangs on no pick rules the option out.
+func (j *Judged) whateverPicked() bool {
+	for _, i := range j.Found.Broken {
+		c := &j.Option.Checks[i]
+		if c.Need && !j.picked(c.Margin) && (c.When == 0 || !j.picked(c.When)) {
+			return true
+		}
+	}
+	return false
+}
+
+// picked reports whether a node rests on a picked row.
+func (j *Judged) picked(n tape.Node) bool {
+	for _, at := range j.Option.Program.Uses(n) {
+		if slices.ContainsFunc(j.Option.Slots, func(s link.Slot) bool { return s.Node == at && s.Kind == link.PickSlot }) {
+			return true
+		}
+	}
+	return false
 }
 
 // before puts what a glance left open first, by the most it may earn.

@@ -99,10 +99,13 @@ func (q *problem) hopeless(facts []State, bad []int, b Budget) Answer {
 func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answer {
 	musts, all := q.sets()
 	span := spansOf(coords)
-	if q.near() && q.climb(all, span, forAll, b.Ascent, 1) >= 0 {
+	near := q.near()
+	if near && q.climb(all, span, forAll, b.Ascent, 1) >= 0 {
 		return q.finish(all, all, coords, forAll, b, facts)
 	}
-	q.points(all, coords, forAll, b.Points)
+	if !near {
+		q.points(all, coords, forAll, b.Points)
+	}
 	start := q.coordinates()
 	// as kind as can be: what fails so fails always
 	q.tightest()
@@ -118,6 +121,11 @@ func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answ
 			continue
 		}
 		need, want := q.binding(musts, a), q.binding(all, a)
+		q.tightest()
+		q.place(start)
+		if q.m.Beat != nil && q.climb(need, span, a, b.Ascent, 0) < 0 { // at the tightest: none to be had
+			continue
+		}
 		q.full()
 		q.place(start)
 		if kept, ok := q.keep(need, want, span, a, b, lose); ok {
