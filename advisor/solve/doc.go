@@ -21,17 +21,24 @@
 //
 // # A design
 //
-// Contraction throws out what cannot work. Then a fixed set of
-// low-discrepancy points, and from the best of them an ascent on the least
-// margin, each margin counted in widths of the machine that cuts. First with
-// every should; when that fails shoulds are given up one at a time, the one in
-// the way first. From the design with the largest least margin the option's
-// aims are met in turn, as far as no limit is broken.
+// Contraction throws out what cannot work; a Glance stops there and tells what
+// each criterion may still come to. Then a fixed set of low-discrepancy points
+// (or the design of a like set of picks, Model.Near), and from the best of them
+// an ascent on the least margin, each margin counted in widths of the machine
+// that cuts. Each row is made straight at its worst corner and a small linear
+// program says where to go; where a row turned from one corner to another both
+// lines are kept for a while, or the ascent would go back and forth across the
+// ridge. First with every should; when that fails shoulds are given up one at a
+// time, the one in the way first. Where a better answer is already known
+// (Model.Beat) the search ends once too many are given up. From the design with
+// the largest least margin the option's aims are met in turn, as far as no limit
+// is broken.
 //
 // # Tolerance
 //
-// A dimension gets its machine's width. When no design bears that, earlier
-// dimensions give way first, down to twice what the gauge can tell.
+// A dimension gets its machine's width. When no design bears that, or when it
+// saves at least as many shoulds as sizes are held closer, earlier dimensions
+// give way first, down to twice what the gauge can tell.
 //
 // # Slice windows
 //

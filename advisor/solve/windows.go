@@ -171,11 +171,28 @@ func (q *problem) edge(kept []bool, a against, k, way int, alone bool) (float64,
 		}
 		x = next
 	}
+	if !math.IsNaN(bad) { // what is broken just beyond is what stops it
+		y[k] = bad
+		q.place(y)
+		q.lines(kept, a)
+		by = q.lowest(by)
+	}
 	y[k] = at
 	q.place(y)
 	q.width[i] = was
 	q.spread()
 	return good, by
+}
+
+// lowest is the row of the lines just drawn with the least margin.
+func (q *problem) lowest(by int) int {
+	low := inf
+	for i, m := range q.lined.m {
+		if m < low {
+			low, by = m, q.lined.at[i]
+		}
+	}
+	return by
 }
 
 // reaches gives where the first active row would end along coordinate k, by the
