@@ -22,7 +22,7 @@ buying wins.`,
 		RunE:              func(_ *cobra.Command, args []string) error { return runAdvise(w, f, args[0], all) },
 	}
 	f.add(cmd)
-	cmd.Flags().BoolVar(&all, "all", false, "list every option, not the best five only")
+	cmd.Flags().BoolVar(&all, "all", false, "list every option and mistake, not the best five only")
 	return cmd
 }
 

@@ -59,7 +59,7 @@ func (f *flags) ask(w world, file string) (*asked, error) {
 	if err != nil {
 		return nil, unreadable(file, err)
 	}
-	c, list := casefile.Read(file, data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials")})
+	c, list := casefile.Read(file, data, base.Vocabulary, named(base))
 	if len(list) > 0 {
 		return nil, faults(w, file, list, func(string) []string { return strings.Split(string(data), "\n") })
 	}
@@ -75,6 +75,20 @@ func (f *flags) ask(w world, file string) (*asked, error) {
 		a.fits = []*casefile.Fit{fit}
 	}
 	return a, nil
+}
+
+// named are the ids of the rule base that a case may name.
+func named(base *rules.Base) casefile.IDs {
+	ids := casefile.IDs{"materials": base.IDs("materials")}
+	for _, p := range base.Input.Parts {
+		if side := p.Side.String(); side == "purpose" {
+			ids[side] = append(ids[side], p.ID)
+		}
+	}
+	for _, c := range base.Input.Criteria {
+		ids["criteria"] = append(ids["criteria"], c.ID)
+	}
+	return ids
 }
 
 func unreadable(file string, err error) error {
@@ -99,8 +113,12 @@ func fitIDs(c *casefile.Case) []string {
 // answers asks the advisor about each fit.
 func (a *asked) answers(only []string) ([]*answer.Answer, error) {
 	var out []*answer.Answer
+	speech := a.speech
+	if speech.Money == "" {
+		speech.Money = "in your money"
+	}
 	for _, f := range a.fits {
-		x, err := advisor.Advise(a.base, a.c, f, advisor.Ask{Speech: a.speech, Only: only})
+		x, err := advisor.Advise(a.base, a.c, f, advisor.Ask{Speech: speech, Only: only})
 		if err != nil {
 			return nil, trouble{says: err.Error(), hint: "this is a fault of wornfit itself; please report it with the case file", code: exitOurs}
 		}

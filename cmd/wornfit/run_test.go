@@ -64,6 +64,9 @@ func TestExitCodes(t *testing.T) {
 		{"size " + lever, 2, "wants the case file and an option"},
 		{"advise a b", 2, `takes no "b"`},
 		{"advise --jsno " + lever, 2, "did you mean --json?"},
+		{"--json advise " + lever, 2, "put it after the command, as in wornfit advise CASE --json"},
+		{"--jsno advise " + lever, 2, "there is no flag --jsno"},
+		{"knowledge --ascii check", 2, "as in wornfit knowledge check [DIR] --ascii"},
 		{"advise --speak cm " + lever, 2, "--speak inch"},
 		{"advise --fit pivto " + lever, 2, "did you mean pivot?"},
 		{"advise --knowledge /no/such/dir " + lever, 2, "there is no folder /no/such/dir"},
@@ -141,6 +144,33 @@ func TestSafetyPrintsNoSize(t *testing.T) {
 		}
 		if a.Stop == nil || a.Stop.Kind != "safety" || len(a.Options)+len(a.Condition)+len(a.Methods) > 0 {
 			t.Errorf("%s --json tells more than the stop: %s", args, raw.out)
+		}
+	}
+}
+
+// A purpose, a criterion and a metal are words of the rule base; any other is a
+// fault with its place and the words there are.
+func TestWordsTheRuleBaseLacksAreFaults(t *testing.T) {
+	data, err := os.ReadFile(lever)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct{ was, now, says string }{
+		{"purpose: oscillating", "purpose: keyed-hub", "known here: oscillating, press-fit, running"},
+		{"purpose: oscillating", "purpose: ocsillating", "did you mean oscillating?"},
+		{"\nwishes:", "\nwishes:\n  weights: {beauty: 3}", "there is no criterion beauty"},
+	} {
+		text := strings.Replace(string(data), c.was, c.now, 1)
+		if text == string(data) {
+			t.Fatalf("the case has no %q", c.was)
+		}
+		file := filepath.Join(t.TempDir(), "case.yaml")
+		if err := os.WriteFile(file, []byte(text), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		got := try(t, nil, "advise", file)
+		if got.code != exitUnknown || got.out != "" || !strings.Contains(got.err, c.says) || !strings.Contains(got.err, "^") {
+			t.Errorf("%s: exit %d\n%s", c.now, got.code, got.err)
 		}
 	}
 }

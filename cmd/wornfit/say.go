@@ -65,12 +65,25 @@ func unknownFlag(cmd *cobra.Command, err error) error {
 	cmd.Flags().VisitAll(func(f *pflag.Flag) { names = append(names, f.Name) })
 	_, word, isLong := strings.Cut(err.Error(), "--")
 	if isLong && strings.HasPrefix(err.Error(), "unknown flag") {
+		if c := commandWith(cmd, word); c != nil {
+			return notUnderstood("put it after the command, as in "+cmd.CommandPath()+" "+c.Use+" --"+word, "--%s cannot stand before the command", word)
+		}
 		if near := fault.Nearest(word, names); near != "" {
 			return notUnderstood("did you mean --"+near+"?", "there is no flag --%s", word)
 		}
 		return notUnderstood(cmd.CommandPath()+" --help lists the flags", "there is no flag --%s", word)
 	}
 	return notUnderstood(cmd.CommandPath()+" --help lists the flags", "%s", err)
+}
+
+// commandWith is the first command below this one that has a flag.
+func commandWith(cmd *cobra.Command, flag string) *cobra.Command {
+	for _, c := range cmd.Commands() {
+		if c.Flags().Lookup(flag) != nil {
+			return c
+		}
+	}
+	return nil
 }
 
 // faults tells every fault of the files, with the lines they stand in, and

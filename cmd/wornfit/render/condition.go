@@ -18,6 +18,8 @@ func (v Voice) figure(l answer.Line) string {
 	switch {
 	case l.Words != "":
 		return l.Words
+	case l.Name == "score" && l.Value == 0 && l.U == 0:
+		return "none"
 	case l.Dim != quantity.LengthDim && l.Dim != (quantity.Dim{}):
 		return v.rate(l)
 	case strings.HasPrefix(l.Name, "clearance") || l.Name == "shake":

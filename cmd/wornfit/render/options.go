@@ -3,12 +3,13 @@ package render
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"wornfit/advisor/answer"
 	"wornfit/calc/quantity"
 )
 
-// best is how many options advise shows unless all are asked for.
+// best is how many options, and mistakes, advise shows unless all are asked for.
 const best = 5
 
 // hours are the hours of work of an option, over its steps.
@@ -52,23 +53,51 @@ func (p *Page) methods(a *answer.Answer, v Voice) {
 	if len(a.Methods) == 0 {
 		return
 	}
-	t := Table{Title: 2, Columns: []Column{{Head: "rank", Right: true}, {Head: "way"}, {Head: "verdict"},
-		{Head: "points", Right: true}, {Head: "work", Right: true}, {Head: "cost", Right: true}, {Head: "out of service", Right: true}}}
+	t := Table{Title: 2, Columns: append([]Column{{Head: "no.", Right: true}, {Head: "way"}}, figureHeads...)}
+	n := 0
 	for _, m := range a.Methods {
-		t.Rows = append(t.Rows, p.method(a, v, m))
+		number := nothing
+		if open(m.Verdict) {
+			n++
+			number = strconv.Itoa(n)
+		}
+		t.Rows = append(t.Rows, p.method(a, v, m, number))
 	}
-	p.Head("Ways to put it right, best first (rank among " + count(len(a.Options), "option", "options") + ")")
+	head := "Ways to put it right, best first"
+	if n == 0 {
+		head, t = "Ways to put it right: none works, the nearest to working first", t.only(1, 3)
+	}
+	p.Head(head)
 	p.Table(t)
 }
 
-func (p *Page) method(a *answer.Answer, v Voice, m answer.Method) Row {
-	cells := []string{nothing, m.Name, m.Verdict, nothing, nothing, nothing, nothing}
-	if o := byID(a, m.Best); o != nil && open(m.Verdict) {
-		cells = []string{strconv.Itoa(m.Rank), m.Name, m.Verdict, Points(m.Points), work(o), v.price(o), away(o)}
+// only is a table with the columns from one up to another, the first its title.
+func (t Table) only(from, to int) Table {
+	t.Title, t.Columns = 1, t.Columns[from:to]
+	for i := range t.Rows {
+		t.Rows[i].Cells = t.Rows[i].Cells[from:to]
 	}
+	return t
+}
+
+// figureHeads head what is told of a way and of an option alike.
+var figureHeads = []Column{{Head: "verdict"}, {Head: "points", Right: true}, {Head: "work", Right: true}, {Head: "cost", Right: true},
+	{Head: "out of service", Right: true}}
+
+// cells are the figures of an option; one that is ruled out has none, as no
+// size was found to count them at.
+func (v Voice) cells(o *answer.Option, number, name, verdict string) []string {
+	if o == nil || !open(verdict) {
+		return []string{nothing, name, verdict, nothing, nothing, nothing, nothing}
+	}
+	return []string{number, name, verdict, Points(o.Points), work(o), v.price(o), away(o)}
+}
+
+func (p *Page) method(a *answer.Answer, v Voice, m answer.Method, number string) Row {
+	o := byID(a, m.Best)
 	why := sentence(m.Why)
-	switch o := byID(a, m.Best); {
-	case m.Why == "" && o != nil && len(against(o)) > 0:
+	switch {
+	case o != nil && open(m.Verdict) && len(against(o)) > 0:
 		why = against(o)[0]
 	case m.Why != "" && m.Kind != "":
 		why = upperFirst(m.Kind) + ": " + m.Why + "."
@@ -76,7 +105,7 @@ func (p *Page) method(a *answer.Answer, v Voice, m answer.Method) Row {
 	if m.Others > 0 && !open(m.Verdict) {
 		why += " And " + count(m.Others, "other way", "other ways") + " of doing it."
 	}
-	return Row{Cells: cells, Under: []string{sentence(m.Says) + " " + why}}
+	return Row{Cells: v.cells(o, number, m.Name, m.Verdict), Under: []string{sentence(m.Says) + " " + why}}
 }
 
 func byID(a *answer.Answer, id *string) *answer.Option {
@@ -91,51 +120,62 @@ func byID(a *answer.Answer, id *string) *answer.Option {
 	return nil
 }
 
-// options lists options by rank with what decides about each.
+// options lists options by rank with what decides about each: the best of
+// those not ruled out, or all.
 func (p *Page) options(a *answer.Answer, v Voice, all bool) {
-	list := a.Options
-	head := "All options"
-	if !all && len(list) > best {
-		list, head = list[:best], "The best five options of "+strconv.Itoa(len(list))
-	}
+	list, head := listed(a, all)
 	if len(list) == 0 {
 		return
 	}
-	t := Table{Title: 2, Columns: []Column{{Head: "rank", Right: true}, {Head: "option"}, {Head: "verdict"},
-		{Head: "points", Right: true}, {Head: "work", Right: true}, {Head: "cost", Right: true}, {Head: "out of service", Right: true}}}
-	for i := range list {
-		o := &list[i]
-		cells := []string{strconv.Itoa(o.Rank), o.ID, o.Verdict, nothing, work(o), v.price(o), away(o)}
-		if open(o.Verdict) {
-			cells[3] = Points(o.Points)
-		}
-		t.Rows = append(t.Rows, Row{Cells: cells, Under: against(o)})
+	t := Table{Title: 2, Columns: append([]Column{{Head: "rank", Right: true}, {Head: "option"}}, figureHeads...)}
+	for _, o := range list {
+		t.Rows = append(t.Rows, Row{Cells: v.cells(o, strconv.Itoa(o.Rank), o.ID, o.Verdict), Under: against(o)})
 	}
 	p.Head(head)
 	p.Table(t)
 }
 
+// listed are the options to list, under their heading.
+func listed(a *answer.Answer, all bool) (list []*answer.Option, head string) {
+	for i := range a.Options {
+		if o := &a.Options[i]; all || open(o.Verdict) {
+			list = append(list, o)
+		}
+	}
+	judged := ", of " + strconv.Itoa(len(a.Options)) + " judged"
+	switch n := len(list); {
+	case all:
+		return list, "All options"
+	case n > best:
+		return list[:best], "The best five of " + strconv.Itoa(n) + " options not ruled out" + judged
+	default:
+		return list, "The " + count(n, "option", "options") + " not ruled out" + judged
+	}
+}
+
 // against is what speaks against an option: the rules in its way, else those
-// that should be kept and are not.
+// that should be kept and are not, then those of which it is not known.
 func against(o *answer.Option) []string {
-	var in, should, open []string
+	var in, unknown, should, open []string
 	for _, r := range o.Reasons {
 		switch {
 		case r.Holds == nil && r.Strength == "must":
-			open = append(open, "Not known yet: "+r.Text+".")
-		case r.Holds != nil && !*r.Holds && r.Strength == "must":
-			in = append(in, sentence(named(r)))
-		case (r.Holds == nil || !*r.Holds) && r.Strength == "should":
+			open = append(open, sentence(named(r)))
+		case broken(r) && r.Strength == "must":
+			in = append(in, upperFirst(o.Kind)+": "+strings.TrimSuffix(named(r), ".")+".")
+		case broken(r) && r.Strength == "should":
 			should = append(should, sentence(named(r)))
+		case r.Holds == nil && r.Strength == "should":
+			unknown = append(unknown, sentence(named(r)))
 		}
 	}
 	switch {
 	case o.Verdict == answer.RuledOut && len(in) > 0:
-		return []string{upperFirst(o.Kind) + ": " + in[0]}
+		return in[:1]
 	case o.Verdict == answer.CantTell && len(open) > 0:
 		return open[:1]
 	}
-	return slices.Compact(should)
+	return slices.Compact(append(should, unknown...))
 }
 
 func count(n int, one, many string) string {

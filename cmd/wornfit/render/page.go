@@ -150,7 +150,14 @@ var toASCII = strings.NewReplacer(
 	"≤", "<=", "≥", ">=", "½", "1/2", "¼", "1/4", "¾", "3/4", "²", "2", "³", "3", "…", "...", "’", "'", "‘", "'", "“", "\"", "”", "\"",
 	"ä", "ae", "ö", "oe", "ü", "ue", "ß", "ss", "é", "e", "è", "e", "à", "a", "\u00a0", " ")
 
+// asTyped is a first word that keeps its small letter: a file, a place in one,
+// a name with points in it.
+var asTyped = regexp.MustCompile(`^[^\s:]+(\.[A-Za-z]|:[0-9])`)
+
 func upperFirst(s string) string {
+	if asTyped.MatchString(s) {
+		return s
+	}
 	for i, r := range s {
 		return strings.ToUpper(string(r)) + s[i+len(string(r)):]
 	}

@@ -23,7 +23,7 @@ func Advise(l Look, a *answer.Answer, v Voice, all bool) string {
 	p.cause(a)
 	p.methods(a, v)
 	p.options(a, v, all)
-	p.first(a, v)
+	p.first(a, v, all)
 	if a.Buying != nil {
 		p.Head("Repair or buy")
 		p.Para(indent, sentence(a.Buying.Text))
@@ -143,7 +143,7 @@ func called(o *answer.Option) string {
 }
 
 // first sizes the best option and tells how it is done.
-func (p *Page) first(a *answer.Answer, v Voice) {
+func (p *Page) first(a *answer.Answer, v Voice, all bool) {
 	if len(a.Options) == 0 {
 		return
 	}
@@ -151,7 +151,7 @@ func (p *Page) first(a *answer.Answer, v Voice) {
 	switch o.Verdict {
 	case answer.RuledOut:
 		p.Head("No option can be advised")
-		p.Para(indent, "Every option is ruled out by the reasons above; wornfit why CASE OPTION tells them all.")
+		p.Para(indent, "None of the "+count(len(a.Options), "option", "options")+" works; wornfit why CASE OPTION tells every reason, and --all lists them. "+nearest(a))
 		return
 	case answer.CantTell:
 		p.missing("Nothing can be advised until this is known", o.Missing)
@@ -165,8 +165,26 @@ func (p *Page) first(a *answer.Answer, v Voice) {
 	p.edges(o)
 	p.steps(o)
 	p.neighbours(o)
-	p.mistakes(o)
+	p.mistakes(o, all)
 	p.missing("What is not known yet", o.Missing)
+}
+
+// nearest names the ways that only this shop or a wish rules out; else the
+// first of all.
+func nearest(a *answer.Answer) string {
+	var here []string
+	for _, m := range a.Methods {
+		if m.Kind == answer.NotHere || m.Kind == answer.NotWished {
+			here = append(here, m.Name)
+		}
+	}
+	switch {
+	case len(here) > 0:
+		return "Nearest to working: " + strings.Join(here, ", ") + "."
+	case len(a.Methods) > 0:
+		return "Nearest to working: " + a.Methods[0].Name + "."
+	}
+	return ""
 }
 
 func (p *Page) foot(a *answer.Answer) {

@@ -66,12 +66,28 @@ func (p *Page) reason(r answer.Reason, v Voice, brief bool) {
 }
 
 // named is a reason's text, which begins with the rule in words where it would
-// begin with a bare number.
+// begin with a bare number, and says so where nobody knows.
 func named(r answer.Reason) string {
+	if r.Holds == nil {
+		return doubted(r)
+	}
 	if r.Text != "" && strings.ContainsRune("0123456789.-", rune(r.Text[0])) {
 		return ruleName(r.Rule) + ": " + r.Text
 	}
 	return r.Text
+}
+
+// doubted words a rule of which it is not known whether it is kept: a need's
+// text is the trouble there may be, a limit's is its two sides.
+func doubted(r answer.Reason) string {
+	switch text := strings.TrimSuffix(r.Text, "."); {
+	case strings.HasPrefix(strings.ToLower(text), "not known whether "):
+		return text
+	case r.What == "need":
+		return "not known whether " + text
+	default:
+		return "not known whether this is kept: " + text
+	}
 }
 
 // spare says the margin of a limit.

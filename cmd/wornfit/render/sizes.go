@@ -67,7 +67,7 @@ func (p *Page) edges(o *answer.Option) {
 					p.Para(indent, "The rules that end these ranges, at the target sizes:")
 				}
 				told[id] = true
-				p.Item(indent, "-", ruleName(id)+": "+strings.TrimPrefix(r.Text, ruleName(id)+": ")+" ("+r.Strength+", "+r.Ground+")")
+				p.Item(indent, "-", ruleName(id)+": "+strings.TrimPrefix(named(*r), ruleName(id)+": ")+" ("+r.Strength+", "+r.Ground+")")
 			}
 		}
 	}

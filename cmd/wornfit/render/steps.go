@@ -21,7 +21,9 @@ func (p *Page) steps(o *answer.Option) {
 	wide := width(strconv.Itoa(len(o.Steps))) + 1
 	for i, s := range o.Steps {
 		for _, c := range s.Cautions {
-			if first, again := told[c]; again {
+			if first, again := told[c]; again && first == i+1 {
+				continue
+			} else if again {
 				name, _, _ := strings.Cut(c, " (")
 				p.Item(indent+wide+1, cautionMark, name+": as before step "+strconv.Itoa(first))
 				continue
@@ -50,12 +52,19 @@ func takes(s answer.Step) string {
 	return " (" + strings.Join(notes, ", ") + ")"
 }
 
-func (p *Page) mistakes(o *answer.Option) {
-	if len(o.Mistakes) == 0 {
+// mistakes lists those of the treatments first, as they come; five, or all.
+func (p *Page) mistakes(o *answer.Option, all bool) {
+	list := o.Mistakes
+	if len(list) == 0 {
 		return
 	}
-	p.Head("Mistakes to avoid")
-	for _, m := range o.Mistakes {
+	head := "Mistakes to avoid"
+	if !all && len(list) > best {
+		head += " (" + strconv.Itoa(len(list)-best) + " more with --all)"
+		list = list[:best]
+	}
+	p.Head(head)
+	for _, m := range list {
 		text := sentence(m.Says)
 		if m.Instead != "" {
 			text += " Instead: " + strings.TrimSuffix(m.Instead, ".") + "."

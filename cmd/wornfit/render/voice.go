@@ -105,8 +105,15 @@ func (v Voice) Value(x float64, d quantity.Dim) string {
 	if d == quantity.TimeDim {
 		return Span(x)
 	}
-	return v.Say(x, d)
+	text := v.Say(x, d)
+	if v.Money == "" { // no currency is stated: the number alone
+		text = noCurrency.Replace(text)
+	}
+	return text
 }
+
+// noCurrency takes out the word that stands for a currency nobody stated.
+var noCurrency = strings.NewReplacer(" money/", " per ", " money", "")
 
 // Share says a score: a plain number up to 1 in per cent.
 func (v Voice) Share(x float64, d quantity.Dim) string {
