@@ -50,7 +50,7 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 	}
 	shop := &judge.Bench{Base: base, Given: given.New(base, cond), Speech: ask.Speech, Weights: weights(base, c),
 		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond), Made: made(c, f)}
-	judged, err := each(link.All(base.Input, purpose), shop.Judge)
+	judged, err := each(longestFirst(link.All(base.Input, purpose)), shop.Judge)
 	if err != nil {
 		return nil, err
 	}
@@ -112,6 +112,14 @@ func each[T, R any](items []T, work func(T) (R, error)) ([]R, error) {
 		}
 	}
 	return out, nil
+}
+
+// longestFirst puts the options with the most joints first: they take longest,
+// and none should be left to one core at the end. The order of the answer is the
+// ranking's.
+func longestFirst(all []link.Combination) []link.Combination {
+	slices.SortStableFunc(all, func(a, b link.Combination) int { return len(b.Holds) - len(a.Holds) })
+	return all
 }
 
 // guarded makes a panic of one item's work an error that names the fault, so
