@@ -1,0 +1,89 @@
+package judge
+
+import (
+	"fmt"
+	"slices"
+
+	"wornfit/advisor/answer"
+	"wornfit/advisor/why"
+	"wornfit/calc/quantity"
+)
+
+func reasonsOf(told []answer.Option, id string) []answer.Reason {
+	for i := range told {
+		if told[i].ID == id {
+			return told[i].Reasons
+		}
+	}
+	return nil
+}
+
+// Buying finds the price of a bought part at which it would win over the best
+// option that buys none.
+func (b *Bench) Buying(list []*Judged, told []answer.Option) *answer.Buying {
+	var repair, buy, refused *Judged
+	for _, j := range list {
+		bought := j.Option.Hub.ID == "replace"
+		if !j.Open() || j.Verdict == answer.CantTell {
+			if bought && refused == nil {
+				refused = j
+			}
+			continue
+		}
+		if bought && buy == nil {
+			buy = j
+		}
+		if !bought && repair == nil {
+			repair = j
+		}
+	}
+	name := b.Called["hub"]
+	switch {
+	case buy == nil && refused == nil:
+		return nil
+	case buy == nil:
+		return &answer.Buying{Text: "Buying a new " + name + " is not among what works (" + refused.Combination.ID + "): " + why.Decides(reasonsOf(told, refused.Combination.ID)) + "."}
+	case repair == nil:
+		return &answer.Buying{Text: "Nothing works but a bought " + name + "."}
+	}
+	slot, ok := buy.Option.Slot("hub.price")
+	if !ok {
+		return nil
+	}
+	points := func(price float64) float64 {
+		reg := slices.Clone(buy.Found.Reg)
+		reg[slot.Node] = price
+		buy.Option.Program.Run(reg)
+		found := buy.Found
+		found.Reg = reg
+		m := *buy
+		m.Found = found
+		return b.mark(&m)
+	}
+	out := &answer.Buying{}
+	if k, ok := b.Given.Value("hub.price"); ok && k.Says == "stated" {
+		v := k.Best
+		out.Now = &v
+	}
+	lo, hi := 0.0, 1e6
+	if points(lo) < repair.Mark.Points {
+		out.Text = fmt.Sprintf("A bought %s would not win at any price: it stands at %.0f points as a gift, against %.0f.", name, points(lo), repair.Mark.Points)
+		return out
+	}
+	for range 60 {
+		mid := lo + (hi-lo)/2
+		if points(mid) >= repair.Mark.Points {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	p := lo
+	out.Price = &p
+	out.Text = fmt.Sprintf("A bought %s wins at %s or less", name, b.Speech.Say(p, quantity.MoneyDim))
+	if out.Now != nil {
+		out.Text += "; it stands at " + b.Speech.Say(*out.Now, quantity.MoneyDim)
+	}
+	out.Text += "."
+	return out
+}
