@@ -50,7 +50,7 @@ func figure(sec *answer.Section, name, says string, f condition.Figure) {
 	if !f.Is {
 		return
 	}
-	sec.Lines = append(sec.Lines, answer.Line{Name: name, Says: says, Value: f.Best, U: f.U, Unit: "m", Dim: quantity.LengthDim, Fine: f.U})
+	sec.Lines = append(sec.Lines, answer.Line{Name: name, Says: says, Value: f.Best, U: f.Doubt(), Unit: "m", Dim: quantity.LengthDim, Fine: f.U})
 }
 
 func notes(c *condition.Condition) []string {

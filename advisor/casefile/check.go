@@ -20,6 +20,8 @@ func (r *reader) check() {
 	}
 	for _, f := range r.c.Fits {
 		r.nominal(f)
+		r.stations(f)
+		r.taken(f)
 		r.wall(f)
 		r.inside(f)
 		r.grown(f)

@@ -30,6 +30,7 @@ type Condition struct {
 	Notes      []basis.Note
 
 	asked map[*casefile.Part]bool // the temperature was asked for
+	few   []string                // the parts read at fewer than three angles somewhere
 }
 
 // Expansion gives the linear expansion of a material, 1/K, as a range; ok is
@@ -38,12 +39,15 @@ type Expansion func(material string) (perKelvin interval.I, ok bool)
 
 // Find works out the condition of a fit of a case that was read without
 // faults. The list holds what must be solved before the figures can be
-// trusted: two ways of measuring that contradict each other.
+// trusted: repeats of one place, or two ways of measuring, that contradict each
+// other.
 func Find(c *casefile.Case, f *casefile.Fit, expansion Expansion) (*Condition, fault.List) {
 	found := &Condition{Case: c, Fit: f, asked: map[*casefile.Part]bool{}}
 	found.Hub = found.surface(casefile.Hub, expansion)
 	found.Shaft = found.surface(casefile.Shaft, expansion)
+	found.hiding()
 	var solve fault.List
+	found.repeats(&solve)
 	found.clearance(&solve)
 	found.wearRate()
 	found.energy()

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"wornfit/advisor/casefile"
+	"wornfit/calc/cleanup"
 	"wornfit/calc/interval"
 	"wornfit/calc/uncertainty"
 
@@ -29,6 +30,13 @@ func (f Figure) widened(below, above float64) Figure {
 	f.Range.Lo -= below
 	f.Range.Hi += above
 	return f
+}
+
+// Doubt is the ± to show beside Best: the wider side of Range, which also
+// holds what the gauge cannot see and what the size before the wear may have
+// been; never less than U.
+func (f Figure) Doubt() float64 {
+	return max(f.U, f.Range.Hi-f.Best, f.Best-f.Range.Lo)
 }
 
 // atLeastNothing is for what cannot be negative.
@@ -58,6 +66,11 @@ type size struct {
 	n                int                 // repeats
 	parts            []uncertainty.Input // beside the gauge: repeats, temperature
 	round            bool
+}
+
+// reading is the size as the clean-up takes it.
+func (s size) reading() cleanup.Reading {
+	return cleanup.Reading{Station: q.Length(s.at), Angle: s.toward, Size: q.Length(s.value)}
 }
 
 // split is a gauge's doubt in two: what is the same in all its readings and

@@ -58,7 +58,10 @@ func (c *Condition) sizes(readings []casefile.Reading, p *casefile.Part, of Expa
 		if mean, u, freedom, err := uncertainty.Repeats(values); err == nil {
 			s.value = mean
 			s.parts = append(s.parts, uncertainty.Input{Name: "repeats", U: u, By: 1, Freedom: freedom})
-			c.spread(values, r, p)
+			c.spread(r, p)
+		}
+		if s.n > 1 {
+			c.fewRepeats(s, r, p)
 		}
 		c.warm(&s, r, metal, p)
 		out = append(out, s)
@@ -67,11 +70,8 @@ func (c *Condition) sizes(readings []casefile.Reading, p *casefile.Part, of Expa
 }
 
 // spread notes repeats that differ by more than the gauge is said to.
-func (c *Condition) spread(values []float64, r casefile.Reading, p *casefile.Part) {
-	low, high := math.Inf(1), math.Inf(-1)
-	for _, v := range values {
-		low, high = min(low, v), max(high, v)
-	}
+func (c *Condition) spread(r casefile.Reading, p *casefile.Part) {
+	low, high := reach(r)
 	if r.Gauge != nil && r.Gauge.Within.Known && high-low > 2*r.Gauge.Within.Hi {
 		c.note("the readings", basis.Page, "%s: repeats of %s spread more than the %s is said to: feel, rocking, a burr, dirt", r.Place, p.Called, r.Gauge.Called)
 	}

@@ -86,9 +86,9 @@ func (s *Surface) unseen(c *Condition, f *casefile.Surface, sizes []size) {
 func (s *Surface) extremes(c *Condition, sizes []size) {
 	all := cleanup.TwoPoint{Unseen: q.Length(s.Unseen.Best)}
 	for _, z := range sizes {
-		all.Readings = append(all.Readings, cleanup.Reading{Station: q.Length(z.at), Angle: z.toward, Size: q.Length(z.value)})
+		all.Readings = append(all.Readings, z.reading())
 	}
-	high, notes, err := all.BoreFree()
+	high, _, err := all.BoreFree() // its only note is told for both parts at once, by hiding
 	if err != nil {
 		return // no reading: nothing to tell
 	}
@@ -96,9 +96,7 @@ func (s *Surface) extremes(c *Condition, sizes []size) {
 	if err != nil {
 		return
 	}
-	for _, n := range notes {
-		c.note(n.Source, n.Grade, "%s: %s", s.Part.Called, n.Says)
-	}
+	c.unseenOval(s, sizes)
 	most := slices.MaxFunc(sizes, func(a, b size) int { return cmp.Compare(a.value, b.value) })
 	least := slices.MinFunc(sizes, func(a, b size) int { return cmp.Compare(a.value, b.value) })
 	s.Largest = about(most.value, most.u()).widened(0, high.Hi-high.Lo)
@@ -187,7 +185,7 @@ func (s *Surface) around(stations [][]size) {
 func section(st []size) (out []cleanup.Reading) {
 	for _, z := range st {
 		if z.directed && !z.round {
-			out = append(out, cleanup.Reading{Station: q.Length(z.at), Angle: z.toward, Size: q.Length(z.value)})
+			out = append(out, z.reading())
 		}
 	}
 	return out

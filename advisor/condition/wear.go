@@ -115,7 +115,8 @@ func (c *Condition) wearRate() {
 	}
 	lost := c.Hub.Wear.Range.Add(c.Shaft.Wear.Range)
 	rate := lost.Div(interval.I{Lo: h.Lo, Hi: h.Hi})
-	c.WearRate = Figure{Is: true, Best: (c.Hub.Wear.Best + c.Shaft.Wear.Best) / h.Mid(), Range: rate, U: rate.Width() / 2}
+	c.WearRate = Figure{Is: true, Best: (c.Hub.Wear.Best + c.Shaft.Wear.Best) / h.Mid(), Range: rate}
+	c.WearRate.U = c.WearRate.Doubt()
 }
 
 // energy is what the heavier and wider of the two parts stores when it turns:
