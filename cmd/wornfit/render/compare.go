@@ -62,13 +62,21 @@ func comparison(a *answer.Answer, list []*answer.Option, v Voice) Table {
 	}
 	add("trade name", func(o *answer.Option) string { return deref(o.Name) })
 	add("verdict", func(o *answer.Option) string { return o.Verdict })
-	add("points", func(o *answer.Option) string { return Points(o.Points) })
-	add("work", work)
+	figure := func(name string, cell func(*answer.Option) string) {
+		add(name, func(o *answer.Option) string {
+			if !counted(o) {
+				return nothing
+			}
+			return cell(o)
+		})
+	}
+	figure("points", func(o *answer.Option) string { return Points(o.Points) })
+	figure("work", work)
 	for _, c := range a.Criteria {
-		add(c.ID, func(o *answer.Option) string { return v.score(o, c.ID) })
+		figure(c.ID, func(o *answer.Option) string { return v.score(o, c.ID) })
 	}
 	for _, name := range pickNames(list) {
-		add(name, func(o *answer.Option) string { return picked(o, name) })
+		figure(name, func(o *answer.Option) string { return picked(o, name) })
 	}
 	for _, d := range dimensions(list) {
 		add(d.Name, func(o *answer.Option) string { return v.target(o, d.ID) })

@@ -189,7 +189,7 @@ func (p *Page) howBad(a *answer.Answer, v Voice) {
 func asItIs(a *answer.Answer) *answer.Option {
 	for i := range a.Options {
 		o := &a.Options[i]
-		if fit := o.Holds["fit"]; o.Shaft == "leave" && o.Hub == "leave" && (fit == "" || fit == "press") {
+		if fit := o.Holds["fit"]; uncut(o) && (fit == "" || fit == "press") {
 			return o
 		}
 	}

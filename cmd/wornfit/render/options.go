@@ -48,6 +48,10 @@ func work(o *answer.Option) string {
 // open reports whether a verdict leaves an option in the running.
 func open(verdict string) bool { return verdict != answer.RuledOut }
 
+// counted reports whether the figures of an option were worked out at sizes
+// that can be: of one that is ruled out without a size they say nothing.
+func counted(o *answer.Option) bool { return open(o.Verdict) || len(o.Dimensions) > 0 || uncut(o) }
+
 // methods is one row a trade name, with the one reason that decides.
 func (p *Page) methods(a *answer.Answer, v Voice) {
 	if len(a.Methods) == 0 {

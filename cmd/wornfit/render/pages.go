@@ -48,9 +48,11 @@ func Compare(l Look, a *answer.Answer, list []*answer.Option, v Voice) string {
 			p.Item(indent, "-", s)
 		}
 		for _, m := range o.Missing {
-			p.Item(indent, "-", "To be found out: "+m.Ask+".")
+			p.Item(indent, "-", "To be found out: "+sentence(m.Ask))
 		}
-		p.risks(o)
+		if counted(o) {
+			p.risks(o)
+		}
 	}
 	p.weights(a)
 	p.foot(a)
@@ -87,11 +89,14 @@ func Size(l Look, a *answer.Answer, o *answer.Option, v Voice, worked bool) stri
 
 // noSizes says why an option has none.
 func noSizes(o *answer.Option) string {
-	if o.Shaft == "leave" && o.Hub == "leave" {
+	if uncut(o) {
 		return "Nothing is cut, so there is no size to cut to."
 	}
 	return "There is no size to give while this stands:"
 }
+
+// uncut reports whether an option leaves both parts as they are.
+func uncut(o *answer.Option) bool { return o.Shaft == "leave" && o.Hub == "leave" }
 
 // Why tells every reason for and against an option.
 func Why(l Look, a *answer.Answer, o *answer.Option, v Voice) string {

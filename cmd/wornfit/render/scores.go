@@ -5,7 +5,7 @@ import "wornfit/advisor/answer"
 // scores shows what each criterion gave and what it is made of: no score
 // without its parts.
 func (p *Page) scores(a *answer.Answer, o *answer.Option, v Voice) {
-	if len(o.Scores) == 0 {
+	if len(o.Scores) == 0 || !counted(o) {
 		return
 	}
 	p.Head("Its points")

@@ -138,3 +138,19 @@ func TestACautionStandsOnceBeforeItsStep(t *testing.T) {
 		t.Errorf("told %d times", n)
 	}
 }
+
+// Figures of an option that is ruled out were counted at no size that works.
+func TestCompareCountsNothingForWhatIsRuledOut(t *testing.T) {
+	a := fixture()
+	a.Options[1].Shaft = "replace" // one that cuts
+	page := Compare(Look{Width: 120}, a, []*answer.Option{&a.Options[0], &a.Options[1]}, Voice{quantity.Speech{Money: "EUR"}})
+	says(t, page, "verdict works with care ruled out", "points 63 -", "cost 87.25 EUR, 54 points -",
+		"To be found out: The load on the fit, such as 1800 N.")
+	saysNot(t, page, "104 EUR")
+	saysNot(t, Why(Look{Width: 120}, a, &a.Options[1], Voice{}), "Its points")
+	says(t, Why(Look{Width: 120}, a, &a.Options[0], Voice{}), "Its points")
+	a.Options[0].Missing[0].Ask = "how long is it?"
+	page = Compare(Look{Width: 120}, a, []*answer.Option{&a.Options[0]}, Voice{})
+	says(t, page, "To be found out: How long is it?")
+	saysNot(t, page, "?.")
+}
