@@ -206,7 +206,7 @@ func TestAShaftInABushInAHubIsTheLayerSolvers(t *testing.T) {
 	}
 	l := lots(o)[0]
 	f := figures{t: t, nodes: namesOf(o)}
-	n := 0
+	n, told := 0, 0 // told: draws in which leaving the shaft out would show
 	for _, f.reg = range things(newDrawer(base, "layers"), &l) {
 		// a round solid shaft half a thousandth tight in the bore the bush has after it
 		// is in; loose, that bore is larger by what it closed in
@@ -228,11 +228,15 @@ func TestAShaftInABushInAHubIsTheLayerSolvers(t *testing.T) {
 		// the solver takes rings of the loose sizes, the rule the sizes as they are
 		// gauged: walls differ by the interference, and pressure goes as the wall
 		thinnest := math.Min(f.v("bush_outside")-f.v("bush_bore"), f.v("hub.outside")-f.v("hub_bore"))
-		if math.Abs(got-want) > 2*float64(tight+press)/thinnest*want {
+		allowed := 2 * float64(tight+press) / thinnest * want
+		if math.Abs(f.v("bush.pressure")-want) > allowed {
+			told++
+		}
+		if math.Abs(got-want) > allowed {
 			t.Fatalf("hub pressure %.4g MPa by the rule, %.4g by the layer solver", got/1e6, want/1e6)
 		}
 	}
-	if n < 50 {
-		t.Errorf("compared in %d draws only", n)
+	if n < 50 || told < n/2 {
+		t.Errorf("compared in %d draws; only %d would show a shaft left out", n, told)
 	}
 }
