@@ -34,7 +34,7 @@ const (
 
 func (l *loader) defined(d *draft, e yamldoc.Entry) *define {
 	out := &define{id: e.Name, at: e.KeyAt, node: e.Value}
-	if !e.Value.Keys("is", "says", "row") {
+	if !e.Value.Keys("is", "says", "row", "tell") {
 		out.state = atFault
 		return out
 	}
@@ -159,7 +159,12 @@ func (s *scope) keep(def *define) {
 		return
 	}
 	s.d.part.Types[def.id] = t
-	s.d.part.Defines = append(s.d.part.Defines, link.Define{ID: def.id, Says: def.node.Get("says").Text(), Is: def.expr, Row: def.row, At: def.at})
+	told, _ := def.node.Get("tell").YesNo()
+	says := def.node.Get("says").Text()
+	if told && says == "" {
+		def.node.Fault(def.id+" is to be told and has no words", "write says: with what a fitter calls it")
+	}
+	s.d.part.Defines = append(s.d.part.Defines, link.Define{ID: def.id, Says: says, Told: told, Is: def.expr, Row: def.row, At: def.at})
 }
 
 // seamKept tells what a file does not define that the seam asks of it.

@@ -97,7 +97,7 @@
 //	  bush_bore: {says: bush bore, part: bush, by: borer, gauged: inside, range: '...', suits: mate}
 //	joints: {bush: {inner_size: 'bush_outside', ..., inner_material: bush_material, holds: [press, compound]}}
 //	define:
-//	  wall: {is: '(bush_outside - bush_bore)/2', says: wall of the bush}
+//	  wall: {is: '(bush_outside - bush_bore)/2', says: wall of the bush, tell: yes}   # tell: on the best option's page
 //	  bore_face: {row: bush_material}
 //	limits:                          # exactly one <= or >= between numbers
 //	  - {id: bush-wall-least, should: 'wall >= least_wall', when: '...', ground: practice, why: 'the wall comes to {wall}', remedy: ..., from: ...}

@@ -65,6 +65,7 @@ func TestOneFaultIsToldOnce(t *testing.T) {
 		{"hub/bush.yaml", "{answer: ruled out, why: a keyway would cut the bush in two} => {answer: rule out, why: a keyway would cut the bush in two}", `"rule out" is not a word known here`, "did you mean ruled out?"},
 		{"hub/bush.yaml", "why: 'it closes in by {close_in}' => why: 'it closes in by {close_in'", "a { is not closed", ""},
 		{"hub/bush.yaml", "{is: '(bush_outside - bush_bore)/2', says: wall of the bush} => {says: wall of the bush}", "wall says neither or both of is and row", ""},
+		{"hub/bush.yaml", "{is: '(bush_outside - bush_bore)/2', says: wall of the bush} => {is: '(bush_outside - bush_bore)/2', tell: yes}", "wall is to be told and has no words", "write says:"},
 		{"hub/bush.yaml", "when: 'option.purpose == \"running\"' => when: 'option.purpose == \"runing\"'", `"runing" is no word of option.purpose`, "did you mean running?"},
 		{"hub/bush.yaml", "should: 'wall >= least_wall' => prefer: 'wall > least_wall'", "a limit with >", "write >="},
 		{"hub/bush.yaml", "id: bush-cleans, => id: bush-wall-least,", "the id bush-wall-least stands at hub/bush.yaml:", "ids are never used twice"},

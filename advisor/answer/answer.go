@@ -177,6 +177,8 @@ type Edge struct {
 type Value struct {
 	Name    string       `json:"name"`
 	Says    string       `json:"says"`
+	Joint   string       `json:"joint"` // of a hold's: the joint it is on
+	Told    bool         `json:"told"`  // one a fitter wants on the first page
 	Value   float64      `json:"value"`
 	Unit    string       `json:"unit"`
 	Formula string       `json:"formula"`

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"regexp"
+	"strconv"
 	"strings"
 
 	"wornfit/calc/interval"
@@ -95,7 +96,13 @@ func (r *reader) measured(n yamldoc.Node, e *rules.Entry) Value {
 
 // within tells a range in the unit the person typed.
 func within(i interval.I, u quantity.Unit) string {
-	return strings.TrimSpace(fmt.Sprintf("it must lie between %.4g and %.4g %s", u.From(i.Lo), u.From(i.Hi), u.Name))
+	return strings.TrimSpace("it must lie between " + plain(u.From(i.Lo)) + " and " + plain(u.From(i.Hi)) + " " + u.Name)
+}
+
+// plain writes four figures, never a power of ten.
+func plain(x float64) string {
+	short, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 4, 64), 64) // of its own text there is no error
+	return strconv.FormatFloat(short, 'f', -1, 64)
 }
 
 // The forms a value may be typed in.

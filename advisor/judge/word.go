@@ -162,7 +162,7 @@ func (j *Judged) values() []answer.Value {
 		if math.IsNaN(v) || math.IsInf(v, 0) {
 			continue
 		}
-		out = append(out, answer.Value{Name: n.Name, Says: n.Says, Value: v, Unit: answer.Unit(n.Dim), Dim: n.Dim, Formula: j.formula(n.Node, names)})
+		out = append(out, answer.Value{Name: n.Name, Says: n.Says, Joint: n.Joint, Told: n.Told, Value: v, Unit: answer.Unit(n.Dim), Dim: n.Dim, Formula: j.formula(n.Node, names)})
 	}
 	return out
 }

@@ -138,8 +138,12 @@ func (t TwoPoint) extremes() (low, high extreme, notes []basis.Note, err error) 
 		low.deep, high.deep = min(low.deep, o.Mean-o.Swing), max(high.deep, o.Mean+o.Swing)
 	}
 	if few > 0 {
+		which := fmt.Sprintf("%d of %d sections read", few, len(sections))
+		if len(sections) == 1 {
+			which = "its one section is read"
+		}
 		notes = append(notes, basis.Note{
-			Says:   fmt.Sprintf("%d of %d sections read at fewer than three angles: an oval may hide between them", few, len(sections)),
+			Says:   which + " at fewer than three angles: an oval may hide between them",
 			Source: source, Grade: basis.Extrapolated,
 		})
 	}

@@ -182,6 +182,6 @@ func (l *linker) named(lw *lowering, e *env) {
 		if t.Kind == lang.Row {
 			continue
 		}
-		l.opt.Named = append(l.opt.Named, Named{Name: e.full + d.ID, Says: d.Says, Of: e.part, Joint: e.jointName(), Node: n, Dim: t.Dim, Type: t})
+		l.opt.Named = append(l.opt.Named, Named{Name: e.full + d.ID, Says: d.Says, Told: d.Told, Of: e.part, Joint: e.jointName(), Node: n, Dim: t.Dim, Type: t})
 	}
 }

@@ -120,6 +120,7 @@ type LinkedScore struct {
 // Named is a define of a part, for tables, worked numbers and words.
 type Named struct {
 	Name, Says string // hub/bush.wall; bush.pressure
+	Told       bool
 	Of         *Part
 	Joint      string
 	Node       tape.Node

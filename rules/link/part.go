@@ -155,6 +155,7 @@ type Pick struct {
 // Define is a named value: an expression, or another name for a row.
 type Define struct {
 	ID, Says string
+	Told     bool // belongs on the page of the best option
 	Is       *lang.Expr
 	Row      string // name of a row: shaft.material, or a pick
 	At       fault.Place

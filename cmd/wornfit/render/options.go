@@ -59,19 +59,25 @@ func (p *Page) methods(a *answer.Answer, v Voice) {
 	}
 	t := Table{Title: 2, Columns: append([]Column{{Head: "no.", Right: true}, {Head: "way"}}, figureHeads...)}
 	n := 0
+	var bests []*answer.Option
+	for _, m := range a.Methods {
+		bests = append(bests, byID(a, m.Best))
+	}
+	told := shared(bests)
 	for _, m := range a.Methods {
 		number := nothing
 		if open(m.Verdict) {
 			n++
 			number = strconv.Itoa(n)
 		}
-		t.Rows = append(t.Rows, p.method(a, v, m, number))
+		t.Rows = append(t.Rows, v.method(byID(a, m.Best), m, number, told))
 	}
 	head := "Ways to put it right, best first"
 	if n == 0 {
 		head, t = "Ways to put it right: none works, the nearest to working first", t.only(1, 3)
 	}
 	p.Head(head)
+	p.toldOnce(told)
 	p.Table(t)
 }
 
@@ -97,12 +103,14 @@ func (v Voice) cells(o *answer.Option, number, name, verdict string) []string {
 	return []string{number, name, verdict, Points(o.Points), work(o), v.price(o), away(o)}
 }
 
-func (p *Page) method(a *answer.Answer, v Voice, m answer.Method, number string) Row {
-	o := byID(a, m.Best)
+func (v Voice) method(o *answer.Option, m answer.Method, number string, told []string) Row {
 	why := sentence(m.Why)
 	switch {
 	case o != nil && open(m.Verdict) && len(against(o)) > 0:
-		why = against(o)[0]
+		why = ""
+		if list := own(o, told); len(list) > 0 {
+			why = list[0]
+		}
 	case m.Why != "" && m.Kind != "":
 		why = upperFirst(m.Kind) + ": " + m.Why + "."
 	}
@@ -132,10 +140,12 @@ func (p *Page) options(a *answer.Answer, v Voice, all bool) {
 		return
 	}
 	t := Table{Title: 2, Columns: append([]Column{{Head: "rank", Right: true}, {Head: "option"}}, figureHeads...)}
+	told := shared(list)
 	for _, o := range list {
-		t.Rows = append(t.Rows, Row{Cells: v.cells(o, strconv.Itoa(o.Rank), o.ID, o.Verdict), Under: against(o)})
+		t.Rows = append(t.Rows, Row{Cells: v.cells(o, strconv.Itoa(o.Rank), o.ID, o.Verdict), Under: own(o, told)})
 	}
 	p.Head(head)
+	p.toldOnce(told)
 	p.Table(t)
 }
 
@@ -180,6 +190,40 @@ func against(o *answer.Option) []string {
 		return open[:1]
 	}
 	return slices.Compact(append(should, unknown...))
+}
+
+// shared is what speaks against every one of a list that works: it is told once
+// over them all.
+func shared(list []*answer.Option) []string {
+	list = slices.DeleteFunc(slices.Clone(list), func(o *answer.Option) bool { return !works(o) })
+	if len(list) < 2 {
+		return nil
+	}
+	in := against(list[0])
+	for _, o := range list[1:] {
+		also := against(o)
+		in = slices.DeleteFunc(in, func(r string) bool { return !slices.Contains(also, r) })
+	}
+	return in
+}
+
+func works(o *answer.Option) bool {
+	return o != nil && (o.Verdict == answer.Works || o.Verdict == answer.WithCare)
+}
+
+// own is what speaks against an option and is not told over all.
+func own(o *answer.Option, told []string) []string {
+	list := against(o)
+	if !works(o) {
+		return list
+	}
+	return slices.DeleteFunc(list, func(r string) bool { return slices.Contains(told, r) })
+}
+
+func (p *Page) toldOnce(list []string) {
+	for _, r := range list {
+		p.Para(indent, "Against every one that works: "+r)
+	}
 }
 
 func count(n int, one, many string) string {

@@ -168,6 +168,7 @@ func (p *Page) first(a *answer.Answer, v Voice, all bool) {
 	p.Blank()
 	p.sizes(o, v)
 	p.edges(o)
+	p.comesTo(o, v)
 	p.steps(o)
 	p.neighbours(o)
 	p.mistakes(o, all)

@@ -102,6 +102,36 @@ func (p *Page) margins(o *answer.Option, v Voice) {
 	p.Table(t)
 }
 
+// comesTo shows what the fit comes to as the rule base picks it.
+func (p *Page) comesTo(o *answer.Option, v Voice) {
+	first := true
+	for _, x := range o.Values {
+		if !x.Told {
+			continue
+		}
+		if first {
+			p.Head(comesTo(o))
+			first = false
+		}
+		p.Item(indent, "-", v.worked(x))
+	}
+}
+
+func comesTo(o *answer.Option) string {
+	if len(o.Dimensions) == 0 {
+		return "What it comes to"
+	}
+	return "What it comes to at the target sizes"
+}
+
+func (v Voice) worked(x answer.Value) string {
+	says := x.Says
+	if x.Joint != "" && x.Joint != "fit" {
+		says += " (" + x.Joint + ")" // each joint has its own
+	}
+	return sentence(says + ": " + v.Value(x.Value, x.Dim))
+}
+
 // worked shows the numbers behind the sizes: name, formula, result.
 func (p *Page) worked(o *answer.Option, v Voice) {
 	if len(o.Values) == 0 {
@@ -109,11 +139,7 @@ func (p *Page) worked(o *answer.Option, v Voice) {
 	}
 	p.Head("The numbers worked")
 	for _, x := range o.Values {
-		says := x.Says
-		if joint, _, dotted := strings.Cut(x.Name, "."); dotted && o.Holds[joint] != "" {
-			says += " (" + joint + ")" // each joint has its own
-		}
-		p.Para(indent, sentence(says+": "+v.Value(x.Value, x.Dim)))
+		p.Para(indent, v.worked(x))
 		if x.Formula != "" {
 			p.Para(2*indent, x.Name+" = "+x.Formula)
 		}
