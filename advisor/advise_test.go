@@ -127,3 +127,29 @@ func TestAMadeSizeIsHeldAndItsMateFollows(t *testing.T) {
 	}
 	t.Error("the bush held with compound is not among the options")
 }
+
+// No class of clearance is listed for a dry fit in dust, so nobody knows when
+// it wants repair: no figure may stand there as if it were known.
+func TestNoFigureStandsForWhatIsNotKnown(t *testing.T) {
+	data := strings.Replace(shipped(t, "gear-bore"), "lubricant: oil-drip", "lubricant: dry", 1)
+	a := advise(t, base(t), data)
+	told := 0
+	for _, o := range a.Options {
+		for _, v := range o.Values {
+			if strings.HasSuffix(v.Name, ".act_at") || strings.HasSuffix(v.Name, ".years") {
+				t.Errorf("%s tells %s = %g", o.ID, v.Name, v.Value)
+			}
+		}
+		for _, r := range o.Reasons {
+			if r.Rule == "running-act" {
+				told++
+				if !strings.Contains(r.Text, "(not known)") || strings.Contains(r.Text, "on target") {
+					t.Errorf("%s: %s", o.ID, r.Text)
+				}
+			}
+		}
+	}
+	if told == 0 {
+		t.Error("running-act was asked of no option")
+	}
+}

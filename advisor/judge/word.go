@@ -42,7 +42,7 @@ func (j *Judged) word() answer.Option {
 	a.Conflict = append(a.Conflict, why.Conflict(a.Reasons)...)
 	a.Missing = append(a.Missing, b.missing(j)...)
 	j.scores(b, &a)
-	a.Values = append(a.Values, j.values()...)
+	a.Values = append(a.Values, j.values(w)...)
 	a.Mistakes = append(a.Mistakes, w.Mistakes()...)
 	a.Neighbours = append(a.Neighbours, w.Neighbours(b.Near)...)
 	a.Steps = append(a.Steps, w.Steps(b.Base)...)
@@ -52,12 +52,17 @@ func (j *Judged) word() answer.Option {
 	return a
 }
 
-// unknown are the inputs that nobody stated.
+// unknown are the inputs that nobody stated, and the columns of rows that were
+// not found.
 func (j *Judged) unknown() map[tape.Node]bool {
 	out := map[tape.Node]bool{}
 	for i := range j.Option.Slots {
 		s := &j.Option.Slots[i]
-		if k, ok := j.Model.Given[s.Name]; ok && !k.Is {
+		k, ok := j.Model.Given[s.Name]
+		if s.Kind == link.PickSlot {
+			k, ok = j.Set.Values[s.Name], true
+		}
+		if ok && !k.Is {
 			out[s.Node] = true
 		}
 	}
@@ -149,13 +154,14 @@ func part(says string, v float64, d quantity.Dim) answer.Part {
 	return answer.Part{Says: says, Value: finite(v), Unit: answer.Unit(d), Dim: d}
 }
 
-// values are the worked values of the design that have a meaning for a reader.
-func (j *Judged) values() []answer.Value {
+// values are the worked values of the design that have a meaning for a reader;
+// what rests on something not known has none.
+func (j *Judged) values(w *why.Writer) []answer.Value {
 	var out []answer.Value
 	names := j.names()
 	for i := range j.Option.Named {
 		n := &j.Option.Named[i]
-		if n.Node == 0 || n.Says == "" {
+		if n.Node == 0 || n.Says == "" || w.Rests(n.Node) {
 			continue
 		}
 		v := j.Found.Reg[n.Node]

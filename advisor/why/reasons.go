@@ -59,7 +59,7 @@ func (w *Writer) reason(base *rules.Base, c *link.Check, s *solve.State) answer.
 	if s.Holds == solve.Depends && c.Need {
 		r.Text = "not known whether " + r.Text
 	}
-	if s.Holds != solve.Yes && !c.Need && s.AtTarget >= 0 && s.Worst < 0 && !math.IsInf(s.Worst, 0) {
+	if s.Holds != solve.Yes && !c.Need && !w.Rests(c.Margin) && s.AtTarget >= 0 && s.Worst < 0 && !math.IsInf(s.Worst, 0) {
 		r.Text += "; on target that is kept, at the worst it is not"
 	}
 	return r
@@ -86,7 +86,7 @@ func (w *Writer) kept(base *rules.Base, c *link.Check) string {
 }
 
 func (w *Writer) value(n tape.Node, d quantity.Dim) string {
-	if w.rests(n) {
+	if w.Rests(n) {
 		return "(not known)"
 	}
 	return w.Speech.Say(w.Reg[n], d)

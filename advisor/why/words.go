@@ -41,7 +41,7 @@ func (w *Writer) piece(p link.WordPiece) string {
 		return "what is stated"
 	case p.Node == 0:
 		return p.Text
-	case w.rests(p.Node):
+	case w.Rests(p.Node):
 		return "(not known)"
 	case len(p.Words) > 0:
 		if i := int(w.Reg[p.Node]); i >= 0 && i < len(p.Words) {
@@ -57,8 +57,8 @@ func (w *Writer) piece(p link.WordPiece) string {
 	return w.Speech.Say(w.Reg[p.Node], p.Dim)
 }
 
-// rests reports whether a value rests on something that is not known.
-func (w *Writer) rests(n tape.Node) bool {
+// Rests reports whether a value rests on something that is not known.
+func (w *Writer) Rests(n tape.Node) bool {
 	if len(w.Unknown) == 0 {
 		return false
 	}
