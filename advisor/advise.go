@@ -7,6 +7,7 @@ package advisor
 
 import (
 	"fmt"
+	"maps"
 	"runtime"
 	"slices"
 	"sync"
@@ -83,6 +84,7 @@ func thorough(shop *judge.Bench, judged []*judge.Judged, only []string) error {
 		}
 		seen[name] = true
 	}
+	slices.SortStableFunc(list, func(a, b *judge.Judged) int { return toil(b.Combination) - toil(a.Combination) })
 	_, err := each(list, func(j *judge.Judged) (*judge.Judged, error) { return j, shop.Finish(j) })
 	return err
 }
@@ -114,12 +116,21 @@ func each[T, R any](items []T, work func(T) (R, error)) ([]R, error) {
 	return out, nil
 }
 
-// longestFirst puts the options with the most joints first: they take longest,
-// and none should be left to one core at the end. The order of the answer is the
-// ranking's.
+// longestFirst puts the options with the most sizes and limits first: they take
+// longest, and none should be left to one core at the end. The order of the
+// answer is the ranking's.
 func longestFirst(all []link.Combination) []link.Combination {
-	slices.SortStableFunc(all, func(a, b link.Combination) int { return len(b.Holds) - len(a.Holds) })
+	slices.SortStableFunc(all, func(a, b link.Combination) int { return toil(b) - toil(a) })
 	return all
+}
+
+// toil grows with the time an option takes to work out.
+func toil(c link.Combination) int {
+	sizes, limits := 1, 0
+	for _, p := range slices.AppendSeq([]*link.Part{c.Shaft, c.Hub, c.Purpose}, maps.Values(c.Holds)) {
+		sizes, limits = sizes+len(p.Choose), limits+len(p.Limits)
+	}
+	return sizes * limits
 }
 
 // guarded makes a panic of one item's work an error that names the fault, so
