@@ -160,7 +160,7 @@ func held(t *testing.T, option, purpose string, formulas []formula, least int) {
 	}
 	l := lots(o)[0]
 	f := figures{t: t, nodes: namesOf(o)}
-	draws := things(newDrawer(base, "formulas"), &l)
+	draws := append(things(newDrawer(base, "formulas"), &l), things(newDrawer(base, "formulas again"), &l)...)
 	for _, x := range formulas {
 		n := 0
 		for _, f.reg = range draws {
