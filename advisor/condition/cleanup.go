@@ -73,25 +73,43 @@ func between(best, sure float64, errs ...error) Figure {
 	return f
 }
 
-// offset is the stated offset, half the run-out, or, on an axis that must stay
-// true and was true before the wear, half of the one-sided wear.
+// offset is the stated offset, half the run-out, or half of the one-sided wear
+// on an axis that must stay true and was true before the wear. Wear to one side
+// moves the middle by half its depth: what is stated of a true axis and is surely
+// less leaves that out, so the wear is taken and a note tells.
 func (c *Condition) offset(s *Surface, d casefile.Datum) Figure {
+	o := told(d)
+	if !d.Given["true_axis"].Yes() || !s.OneSided.Is {
+		return o
+	}
+	half := Figure{Is: true, Best: s.OneSided.Best / 2, Range: interval.I{Lo: s.OneSided.Range.Lo / 2, Hi: s.OneSided.Range.Hi / 2}}
+	switch {
+	case !o.Is:
+		c.note("geometry, derived in calc/cleanup", basis.Derived,
+			"the offset of %s from %s is not stated: half of the one-sided wear is taken", s.Part.Called, d.ID)
+		return half
+	case o.Range.Hi < half.Range.Lo:
+		c.note("geometry, derived in calc/cleanup", basis.Derived,
+			"the offset stated of %s from %s is less than its one-sided wear makes it: half of that wear is taken; indicate the worn surface to be sure", s.Part.Called, d.ID)
+		return half
+	}
+	return o
+}
+
+// told is the offset stated, or half the run-out.
+func told(d casefile.Datum) Figure {
 	if o := d.Given["offset"]; o.Known {
 		return stated(o)
 	}
-	if d.RunOut.Known {
-		low, err := cleanup.OffsetFromRunOut(q.Length(d.RunOut.Lo))
-		high, err2 := cleanup.OffsetFromRunOut(q.Length(d.RunOut.Hi))
-		if err == nil && err2 == nil {
-			return Figure{Is: true, Best: float64(low+high) / 2, Range: interval.I{Lo: float64(low), Hi: float64(high)}}
-		}
+	if !d.RunOut.Known {
+		return Figure{}
 	}
-	if d.Given["true_axis"].Yes() && s.OneSided.Is {
-		c.note("geometry, derived in calc/cleanup", basis.Derived,
-			"the offset of %s from %s is not stated: half of the one-sided wear is taken", s.Part.Called, d.ID)
-		return Figure{Is: true, Best: s.OneSided.Best / 2, Range: interval.I{Lo: s.OneSided.Range.Lo / 2, Hi: s.OneSided.Range.Hi / 2}}
+	low, err := cleanup.OffsetFromRunOut(q.Length(d.RunOut.Lo))
+	high, err2 := cleanup.OffsetFromRunOut(q.Length(d.RunOut.Hi))
+	if err != nil || err2 != nil {
+		return Figure{}
 	}
-	return Figure{}
+	return Figure{Is: true, Best: float64(low+high) / 2, Range: interval.I{Lo: float64(low), Hi: float64(high)}}
 }
 
 func (c *Condition) wall(s *Surface, size Figure) Figure {

@@ -33,6 +33,32 @@ func TestWornHoleAgainstTrueAxis(t *testing.T) {
 	}
 }
 
+// A journal worn 0.20 on one side lies 0.10 off its centres and cleans up at
+// 24.60. Who states an offset of 0.005 read it before the wear, or elsewhere: the
+// wear is taken and said. Source: geometry, D - 2w.
+func TestAnOffsetThatLeavesOutTheWearIsNotBelieved(t *testing.T) {
+	for _, x := range []struct {
+		offset, size float64
+		noted        bool
+	}{{0.005, 24.60, true}, {0.10, 24.60, false}, {0.15, 24.50, false}} {
+		b := newBench().round()
+		g := gauge(0.001, 0.0005)
+		b.on(casefile.Shaft).Readings = []casefile.Reading{at20(g, 5, 0, 25.00), at20(g, 5, 90, 24.80)}
+		b.on(casefile.Shaft).Lands = []casefile.Reading{at20(g, 38, 90, 25.00)}
+		b.on(casefile.Shaft).Seen["wear_side"] = "one side"
+		b.shaft.Datums = []casefile.Datum{{ID: "centres", Given: map[string]casefile.Value{"offset": is(x.offset * mm), "true_axis": is(1)}}}
+		c := b.find(t)
+		check(t, "clean-up", c.Shaft.CleanUps[0].Size.Best, x.size, 1e-9)
+		noted := false
+		for _, n := range c.Notes {
+			noted = noted || strings.Contains(n.Says, "less than its one-sided wear makes it")
+		}
+		if noted != x.noted {
+			t.Errorf("offset %g: noted %v", x.offset, noted)
+		}
+	}
+}
+
 // A journal that runs out 0.16 on its centres costs 0.16 more off the
 // diameter; straightened to 0.03 first, 0.03. A 0.02 score the micrometer
 // bridges costs 0.04 unless it may stay. Source: geometry.
