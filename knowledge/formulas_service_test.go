@@ -86,13 +86,10 @@ func TestFormulasOfServiceAreThoseOfCalc(t *testing.T) {
 	}
 }
 
-// How a pressed bush's bore grows is a shortcut: a thin bush in a hub that does
-// not give. The rings and heat of calc/bearing say how far it holds: bush walls
-// of 0.03 to 0.1 of the bore, hubs of 1.5 to 3 times the bush, metals as in
-// knowledge/materials. Out by at most so many micrometres in a metre for a
-// degree; at 25 mm and 40 degrees 2 is 0.002 mm of clearance. In iron and steel
-// it promises no clearance that is not there; in aluminium it does.
-func TestTheShortcutOfAWarmBushHoldsWhereItIsSaid(t *testing.T) {
+// The bore of a pressed bush grows warm as the rings of calc say: bush walls of
+// 0.03 to 0.1 of the bore, hubs of 1.5 to 3 times the bush, metals as in
+// knowledge/materials.
+func TestAPressedBushGrowsAsTheRingsOfCalc(t *testing.T) {
 	base := shipped(t)
 	o, err := linkNamed(base, "shaft-true-up+hub-bush-press", "running")
 	if err != nil {
@@ -105,37 +102,28 @@ func TestTheShortcutOfAWarmBushHoldsWhereItIsSaid(t *testing.T) {
 	}
 	set := func(name string, v float64) { f.reg[f.nodes[name]] = v }
 	regs := things(newDrawer(base, "shortcut"), &l)
-	for _, hub := range []struct {
-		says             string
-		e, nu, expands   float64
-		short, promising float64 // most it may be under the rings, and over them
-	}{
-		{"steel 1045", 198e9, 0.29, 12e-6, 2.5e-6, 0},
-		{"grey iron 20", 82e9, 0.26, 10.5e-6, 5.5e-6, 0},
-		{"grey iron 40", 124e9, 0.26, 10.8e-6, 4e-6, 0},
-		{"aluminium", 69e9, 0.33, 23.6e-6, 0, 4.5e-6},
-	} {
-		lowest, highest := math.Inf(1), math.Inf(-1)
-		for i, reg := range regs {
-			f.reg = reg
-			bronze := [][3]float64{{100e9, 0.34, 18e-6}, {104e9, 0.34, 19.9e-6}, {107e9, 0.32, 16.2e-6}}[i%3]
-			wall, wide := 0.03+0.07*float64(i%17)/16, 1.5+1.5*float64(i%29)/28
-			bore := f.v("bush_bore")
-			set("bush_outside", bore*(1+2*wall))
-			set("hub_bore", bore*(1+2*wall))
-			set("hub.outside", bore*(1+2*wall)*wide)
-			set("hub.material.E", hub.e)
-			set("hub.material.nu", hub.nu)
-			set("hub.material.expansion", hub.expands)
-			set("hub/bush.bush_material.E", bronze[0])
-			set("hub/bush.bush_material.nu", bronze[1])
-			set("hub/bush.bush_material.expansion", bronze[2])
-			l.prog.Run(f.reg)
-			over := f.v("hub/bush.bore_expansion") - boreGrows(t, f)
-			lowest, highest = min(lowest, over), max(highest, over)
-		}
-		if len(regs) < 200 || lowest < -hub.short || highest > hub.promising {
-			t.Errorf("%s: the shortcut is out by %.3g to %.3g in %d draws, told are %.3g to %.3g", hub.says, lowest, highest, len(regs), -hub.short, hub.promising)
+	if len(regs) < 200 {
+		t.Fatalf("only %d draws", len(regs))
+	}
+	hubs := [][3]float64{{198e9, 0.29, 12e-6}, {82e9, 0.26, 10.5e-6}, {124e9, 0.26, 10.8e-6}, {69e9, 0.33, 23.6e-6}} // steel, grey iron 20 and 40, aluminium
+	bronzes := [][3]float64{{100e9, 0.34, 18e-6}, {104e9, 0.34, 19.9e-6}, {107e9, 0.32, 16.2e-6}}
+	for i, reg := range regs {
+		f.reg = reg
+		hub, bronze := hubs[i%4], bronzes[i%3]
+		wall, wide := 0.03+0.07*float64(i%17)/16, 1.5+1.5*float64(i%29)/28
+		bore := f.v("bush_bore")
+		set("bush_outside", bore*(1+2*wall))
+		set("hub_bore", bore*(1+2*wall))
+		set("hub.outside", bore*(1+2*wall)*wide)
+		set("hub.material.E", hub[0])
+		set("hub.material.nu", hub[1])
+		set("hub.material.expansion", hub[2])
+		set("hub/bush.bush_material.E", bronze[0])
+		set("hub/bush.bush_material.nu", bronze[1])
+		set("hub/bush.bush_material.expansion", bronze[2])
+		l.prog.Run(f.reg)
+		if got, want := f.v("hub/bush.bore_expansion"), boreGrows(t, f); !(math.Abs(got-want) <= 1e-9*want) {
+			t.Errorf("the rule says %.6g, the rings %.6g", got, want)
 		}
 	}
 }

@@ -123,11 +123,6 @@ var runningBush = []formula{
 	{"hub/bush.hub_wall", func(f figures) (float64, bool) {
 		return val(strength.HubWall(f.l("hub_bore"), f.l("hub.outside")))
 	}},
-	{"hub/bush.bore_expansion", func(f figures) (float64, bool) {
-		grows, ok := noted(bearing.StiffBoreGrowth(bearing.Stiff{Bore: f.l("bush_bore"), Outside: f.l("bush_outside"), Nu: f.v("hub/bush.bush_material.nu"),
-			BushExpands: q.Expansion(f.v("hub/bush.bush_material.expansion")), HousingGrows: q.Expansion(f.v("hub.material.expansion")), BushWarmer: 1, HousingsWarmer: 1}))
-		return grows / f.v("bush_bore"), ok
-	}},
 }
 
 var swingingEye = []formula{

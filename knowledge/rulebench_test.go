@@ -27,7 +27,7 @@ type ruleBench struct {
 	known map[string]link.Known
 	picks map[string]string // rows to be taken where several may be
 	sizes map[string]float64
-	held  map[string]link.Known // columns of the picked rows, for a pick that finds none
+	held  *link.PickSet // of the base case, for a pick that finds no row
 }
 
 func newRuleBench(base *rules.Base, r ruleTest) (*ruleBench, error) {
@@ -57,7 +57,7 @@ func newRuleBench(base *rules.Base, r ruleTest) (*ruleBench, error) {
 	if err != nil {
 		return nil, err
 	}
-	b.held = set.Values
+	b.held = set
 	return b, b.allSaid()
 }
 
@@ -179,11 +179,13 @@ func (w *world) value(s link.Slot, set *link.PickSet) (float64, error) {
 		if k, ok := w.columns[s.Name]; ok {
 			return k.Best, nil
 		}
-		if k, ok := set.Values[s.Name]; ok {
+		if k, ok := set.Column(s.Pick, s.Column); ok {
 			return k.Best, nil
 		}
-		if k, ok := w.held[s.Name]; ok {
-			return k.Best, nil
+		if w.held != nil {
+			if k, ok := w.held.Column(s.Pick, s.Column); ok {
+				return k.Best, nil
+			}
 		}
 		return 0, fmt.Errorf("no row gives %s", s.Name)
 	}

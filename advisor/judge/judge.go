@@ -99,12 +99,15 @@ func (b *Bench) Judge(c link.Combination) (*Judged, error) {
 			b.against(j, best)
 		}
 		b.solve(j, solve.Quick)
-		if best == nil || !j.Found.Passed && better(j, best) {
+		if best == nil || !j.Found.Passed && (better(j, best) || best.unfound()) {
 			best = j
 		}
 	}
 	return best, nil
 }
+
+// unfound reports whether the search ended with neither a design nor a proof.
+func (j *Judged) unfound() bool { return j.Found.Works == solve.NotProved }
 
 // mostRuled is how many sets are worked out to word an option that is ruled out.
 const mostRuled = 3
@@ -127,9 +130,14 @@ func (b *Bench) against(j, best *Judged) {
 		return
 	}
 	spare := int(math.Floor((j.most - best.Mark.Points) / b.Base.OffShould))
-	j.Model.Near, j.Model.Beat = best.Found.Design, &solve.Beat{Works: spare, Depends: -1}
-	if best.Verdict == answer.CantTell {
-		j.Model.Beat = &solve.Beat{Works: math.MaxInt32, Depends: spare}
+	j.Model.Beat = &solve.Beat{Works: spare, Depends: -1}
+	switch {
+	case best.Verdict != answer.CantTell:
+		j.Model.Near = best.Found.Design
+	case best.Found.Works == solve.Depends: // of those that depend, the one that may earn most stands
+		j.Model.Beat.Works = math.MaxInt32
+	default:
+		j.Model.Beat = &solve.Beat{Works: math.MaxInt32, Depends: math.MaxInt32}
 	}
 }
 
@@ -221,24 +229,24 @@ func (b *Bench) unstated(j *Judged, c *link.Check) bool {
 
 // model lays the picks over what is known; widths and gauges come from them.
 func (b *Bench) model(o *link.Option, known map[string]link.Known, set link.PickSet) solve.Model {
-	m := solve.Model{Option: o, Given: known, Picked: map[string]link.Known{}, Width: map[string]float64{}, Gauge: map[string]float64{}}
+	m := solve.Model{Option: o, Given: known, Picked: make([]link.Known, len(o.Slots)), Width: map[string]float64{}, Gauge: map[string]float64{}}
 	for i := range o.Slots {
 		s := &o.Slots[i]
 		if s.Kind != link.PickSlot {
 			continue
 		}
-		k, ok := set.Values[s.Name]
+		k, ok := set.Column(s.Pick, s.Column)
 		switch {
 		case !ok:
 			k = b.Given.Whole(s)
 		case k.Is: // scatter of a listed value is for the ranking's draws, not held against the option
 			k.Value = interval.Point(k.Best)
 		}
-		m.Picked[s.Name] = k
+		m.Picked[i] = k
 	}
 	for _, d := range o.Dims {
 		m.Width[d.ID] = 50e-6 // a machine that states none: a careful turner with a caliper
-		if k, ok := set.Values[d.By+".tolerance"]; ok && k.Is {
+		if k, ok := set.Column(d.By, "tolerance"); ok && k.Is {
 			m.Width[d.ID] = k.Value.Hi
 		}
 		name := "shop.gauge_outside"

@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"maps"
 	"slices"
 
 	"wornfit/advisor/solve"
@@ -37,7 +38,8 @@ func (b *Bench) hold(m *solve.Model) {
 		}
 		for name, v := range map[string]float64{".largest": high, ".smallest": low, ".mean": mid} {
 			if _, asked := m.Given[made.Surface+name]; asked {
-				m.Picked[made.Surface+name] = link.Known{Value: interval.I{Lo: v - made.U, Hi: v + made.U}, Best: v, Is: true, Grade: basis.Page, Says: "made size"}
+				m.Given = maps.Clone(m.Given) // the next option has the reading
+				m.Given[made.Surface+name] = link.Known{Value: interval.I{Lo: v - made.U, Hi: v + made.U}, Best: v, Is: true, Grade: basis.Page, Says: "made size"}
 			}
 		}
 	}

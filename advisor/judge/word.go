@@ -60,7 +60,8 @@ func (j *Judged) unknown() map[tape.Node]bool {
 		s := &j.Option.Slots[i]
 		k, ok := j.Model.Given[s.Name]
 		if s.Kind == link.PickSlot {
-			k, ok = j.Set.Values[s.Name], true
+			k, _ = j.Set.Column(s.Pick, s.Column)
+			ok = true
 		}
 		if ok && !k.Is {
 			out[s.Node] = true

@@ -47,58 +47,80 @@ func (q *problem) declared() []interval.I {
 var anySize = interval.I{Lo: 1e-6, Hi: 1e4}
 
 // narrow contracts the targets by each must in turn, its cuts and gauge errors
-// fixed at the corner worst for it: whatever design there is must bear that.
-// It reports whether the box is proved empty, and by which row.
+// fixed at the corner worst for it: whatever design there is must bear that. A
+// must is tried again only when a target it rests on was narrowed. It reports
+// whether the box is proved empty, and by which row.
 func (q *problem) narrow(reg []interval.I, rounds int) (empty bool, by int) {
 	work := q.ranged()
 	defer func() { q.m.Shared.back(work) }()
 	copy(q.tmp, q.reg)
 	q.all.Run(q.tmp)
+	ends, from := q.worstEnds()
+	now := 1
+	moved, tried := make([]int, len(q.dims)), make([]int, len(q.rows)) // when last; a row's 0: never
 	for range rounds {
-		moved := false
+		again := false
 		for i := range q.rows {
 			r := &q.rows[i]
-			if !r.must || r.check < 0 || !r.sure {
+			if from[i] < 0 || tried[i] > 0 && !q.movedSince(r, moved, tried[i]) {
 				continue
 			}
 			for _, s := range r.in {
 				work[s] = reg[s]
 			}
-			for _, k := range r.at {
-				if s := q.slots[k]; s.class == made {
-					work[s.node] = interval.Point(q.leans(r, s))
+			for k, at := range r.at {
+				if s := &q.slots[at]; s.class == made {
+					work[s.node] = interval.Point(ends[from[i]+k])
 				}
 			}
 			if r.prog.Contract(work, []tape.Node{r.plus}) {
 				return true, i
 			}
-			for _, j := range q.free {
+			now++
+			for _, j := range r.targets {
 				t := q.dims[j].Target
-				if !slices.Contains(r.in, t) {
-					continue
+				if was := reg[t]; work[t].Hi-work[t].Lo < 0.99*(was.Hi-was.Lo) {
+					moved[j], again = now, true
 				}
-				w := work[t]
-				if was := reg[t]; w.Hi-w.Lo < 0.99*(was.Hi-was.Lo) {
-					moved = true
-				}
-				reg[t] = w
+				reg[t] = work[t]
 			}
+			now++
+			tried[i] = now
 		}
-		if !moved {
+		if !again {
 			return false, -1
 		}
 	}
 	return false, -1
 }
 
-// leans returns the end of a cut or gauge slot that was worst for the row when
-// corners were last frozen; any end is a fair demand.
-func (q *problem) leans(r *row, s slot) float64 {
-	r.prog.Gradient(q.tmp, q.adj, r.plus)
-	if q.adj[s.node] > 0 {
-		return s.span.Lo
+// movedSince reports whether a target of the row was narrowed after a time.
+func (q *problem) movedSince(r *row, moved []int, when int) bool {
+	return slices.ContainsFunc(r.targets, func(j int) bool { return moved[j] > when })
+}
+
+// worstEnds gives, for every must that surely applies, the ends of its cuts and
+// gauge errors that are worst at tmp, from an index on; -1 for the other rows.
+// Any end is a fair demand.
+func (q *problem) worstEnds() (ends []float64, from []int) {
+	from = make([]int, len(q.rows))
+	for i := range q.rows {
+		r := &q.rows[i]
+		if from[i] = len(ends); !r.must || r.check < 0 || !r.sure {
+			from[i] = -1
+			continue
+		}
+		r.prog.Gradient(q.tmp, q.adj, r.plus)
+		for _, at := range r.at {
+			s := &q.slots[at]
+			if q.adj[s.node] > 0 {
+				ends = append(ends, s.span.Lo)
+			} else {
+				ends = append(ends, s.span.Hi)
+			}
+		}
 	}
-	return s.span.Hi
+	return ends, from
 }
 
 // spans turns boxes of targets into boxes of coordinates: differences are

@@ -24,17 +24,18 @@ func (q *problem) certify(box []interval.I) bool {
 	point := append([]float64(nil), q.reg...)
 	copy(q.tmp, q.reg)
 	q.all.Run(q.tmp)
+	ends, from := q.worstEnds()
 	for i := range q.rows {
 		r := &q.rows[i]
-		if !r.must || r.check < 0 || !r.sure {
+		if from[i] < 0 {
 			continue
 		}
 		copy(work, box)
 		bounded := true
-		for _, k := range r.at {
-			switch s := q.slots[k]; {
+		for k, at := range r.at {
+			switch s := q.slots[at]; {
 			case s.class == made:
-				work[s.node] = interval.Point(q.leans(r, s))
+				work[s.node] = interval.Point(ends[from[i]+k])
 			case math.IsInf(box[s.node].Width(), 0): // no middle to start from
 				bounded = false
 			}

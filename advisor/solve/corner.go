@@ -16,6 +16,7 @@ var (
 
 // slope fills the adjoint of a row at the registers given.
 func (q *problem) slope(r *row, reg []float64) {
+	q.flatten()
 	r.prog.Gradient(reg, q.adj, r.plus)
 	if r.flip {
 		for _, i := range r.at {
@@ -24,6 +25,14 @@ func (q *problem) slope(r *row, reg []float64) {
 		for _, d := range q.dims {
 			q.adj[d.Target] *= -1
 		}
+	}
+}
+
+// flatten clears the slopes to targets: a row's program leaves those it does not
+// rest on as they are.
+func (q *problem) flatten() {
+	for _, d := range q.dims {
+		q.adj[d.Target] = 0
 	}
 }
 
@@ -210,6 +219,7 @@ func (q *problem) freeze(a against) {
 		}
 		q.take(r)
 		r.prog.Run(q.tmp)
+		q.flatten()
 		r.prog.Gradient(q.tmp, q.adj, r.plus)
 		r.scale = 0
 		for _, j := range q.free {

@@ -98,45 +98,59 @@ func (q *problem) hopeless(facts []State, bad []int, b Budget) Answer {
 // then with the readings so too.
 func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answer {
 	musts, all := q.sets()
-	span := spansOf(coords)
-	near := q.near()
+	span, near := spansOf(coords), q.near()
 	if near && q.climb(all, span, forAll, b.Ascent, 1) >= 0 {
 		return q.finish(all, all, coords, forAll, b, facts)
 	}
-	if !near {
-		q.points(all, coords, forAll, b.Points)
-	}
-	start := q.coordinates()
-	// as kind as can be: what fails so fails always
+	ways := q.kindnesses(musts)
+	kind := ways[len(ways)-1] // what fails so fails always
+	need := q.binding(musts, kind)
 	q.tightest()
-	if q.climb(q.binding(musts, onlyMade), span, onlyMade, b.Ascent, 0) < 0 {
-		if q.m.Beat != nil {
-			return q.noMatch(facts)
-		}
-		return q.nearest(musts, coords, facts, b, b.Boxes > 0 && q.impossible(box, b.Boxes))
+	if q.m.Beat != nil && q.known(need, kind) {
+		return q.none(musts, coords, facts, b, box)
 	}
-	for _, a := range q.kindnesses(musts) {
-		lose := q.mayLose(a)
-		if lose < 0 {
-			continue
-		}
+	q.full()
+	from := [][]float64{q.coordinates()}
+	if !near {
+		from = q.points(all, coords, forAll, b.Points, mostStarts)
+	}
+	q.tightest()
+	start, top := q.anywhere(from, need, q.binding(all, kind), span, kind, b.Ascent)
+	if top < 0 {
+		q.learn(need, kind, coords)
+		return q.none(musts, coords, facts, b, box)
+	}
+	if from = [][]float64{start}; !near {
+		from = append(from, q.coordinates())
+	}
+	for _, a := range ways {
 		need, want := q.binding(musts, a), q.binding(all, a)
-		q.tightest()
-		q.place(start)
-		if q.m.Beat != nil && q.climb(need, span, a, b.Ascent, 0) < 0 { // at the tightest: none to be had
-			continue
-		}
-		q.full()
-		q.place(start)
-		if kept, ok := q.keep(need, want, span, a, b, lose); ok {
-			return q.finish(kept, want, coords, a, b, facts)
+		for _, start := range from {
+			q.tightest()
+			q.place(start)
+			if q.m.Beat != nil && a != kind && q.climb(need, span, a, b.Ascent, 0) < 0 { // at the tightest: none to be had
+				continue
+			}
+			q.full()
+			q.place(start)
+			if kept, ok := q.keep(need, want, span, a, b, q.mayLose(a)); ok {
+				return q.finish(kept, want, coords, a, b, facts)
+			}
 		}
 	}
+	return q.none(musts, coords, facts, b, box)
+}
+
+// none is the answer when no design was found.
+func (q *problem) none(musts []bool, coords []interval.I, facts []State, b Budget, box []interval.I) Answer {
 	if q.m.Beat != nil {
-		return q.noMatch(facts)
+		return Answer{Works: NotProved, States: facts, Reg: q.plain(), Passed: true}
 	}
 	return q.nearest(musts, coords, facts, b, b.Boxes > 0 && q.impossible(box, b.Boxes))
 }
+
+// mostStarts is how many places are climbed from before a search gives up.
+const mostStarts = 2
 
 // keep finds a design that keeps every row needed and all but `lose` of those wanted.
 func (q *problem) keep(need, want []bool, span []float64, a against, b Budget, lose int) (kept []bool, ok bool) {
@@ -188,11 +202,6 @@ func (q *problem) mayLose(a against) int {
 	return q.m.Beat.Depends
 }
 
-// noMatch is the answer when a design that beats the best is not to be found.
-func (q *problem) noMatch(facts []State) Answer {
-	return Answer{Works: NotProved, States: facts, Reg: q.plain(), Passed: true}
-}
-
 // binding drops, where what is unknown is taken at its kindest, the rows that
 // may not apply at all.
 func (q *problem) binding(set []bool, a against) []bool {
@@ -206,8 +215,8 @@ func (q *problem) binding(set []bool, a against) []bool {
 	return out
 }
 
-// kindnesses are the ways to take what is not certain that may differ: at its
-// worst; what is unknown at its kindest; the readings too.
+// kindnesses are the ways to take what is not certain that may differ and are of
+// interest: at its worst; what is unknown at its kindest; the readings too.
 func (q *problem) kindnesses(musts []bool) []against {
 	var has against
 	for i := range q.rows {
@@ -217,6 +226,9 @@ func (q *problem) kindnesses(musts []bool) []against {
 		has[unknown] = has[unknown] || musts[i] && q.rows[i].check >= 0 && !q.rows[i].sure
 	}
 	out := []against{forAll}
+	if q.m.Beat != nil && q.m.Beat.Depends < 0 {
+		return out
+	}
 	if has[unknown] {
 		out = append(out, exceptGaps)
 	}
@@ -274,14 +286,32 @@ func (q *problem) hardest(musts []bool, coords []interval.I, b Budget) []bool {
 }
 
 // inTheWay lists the checks that together hold the least margin down where the
-// targets stand: those with a part in the last linear program, the greatest first.
+// targets stand, the greatest part first.
 func (q *problem) inTheWay(musts []bool, coords []interval.I) []int {
-	low := q.lines(musts, onlyMade)
-	if low >= 0 {
-		return nil
-	}
+	rows, parts := q.holding(musts, onlyMade, coords)
 	var list []int
 	share := map[int]float64{}
+	for k, i := range rows {
+		c := q.rows[i].check
+		if c < 0 {
+			continue
+		}
+		if share[c] == 0 {
+			list = append(list, c)
+		}
+		share[c] += max(parts[k], 1e-9)
+	}
+	sort.SliceStable(list, func(a, b int) bool { return share[list[a]] > share[list[b]] })
+	return list
+}
+
+// holding lists the rows that together hold the least margin below nought where
+// the targets stand, with their parts: those of the last linear program.
+func (q *problem) holding(musts []bool, a against, coords []interval.I) (rows []int, parts []float64) {
+	low := q.lines(musts, a)
+	if low >= 0 {
+		return nil, nil
+	}
 	if len(q.free) > 0 {
 		span := spansOf(coords)
 		for k := range span {
@@ -290,17 +320,17 @@ func (q *problem) inTheWay(musts []bool, coords []interval.I) []int {
 		q.lp.solve(q.lined.m, q.lined.g, span)
 	}
 	for i, at := range q.lined.at {
-		c := q.rows[at].check
-		part := q.lined.m[i] == low && len(q.free) == 0
-		if c >= 0 && (part || len(q.free) > 0 && q.lp.share(i) > 1e-6) {
-			if share[c] == 0 {
-				list = append(list, c)
-			}
-			share[c] += max(q.lp.share(i), 1e-9)
+		part := 0.0
+		if len(q.free) > 0 {
+			part = q.lp.share(i)
+		} else if q.lined.m[i] == low {
+			part = 1
+		}
+		if part > 1e-6 {
+			rows, parts = append(rows, at), append(parts, part)
 		}
 	}
-	sort.SliceStable(list, func(a, b int) bool { return share[list[a]] > share[list[b]] })
-	return list
+	return rows, parts
 }
 
 // centre puts the targets in the middle of a box.

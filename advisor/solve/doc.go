@@ -23,9 +23,12 @@
 //
 // Contraction throws out what cannot work; a Glance stops there and tells what
 // each criterion may still come to. Then a fixed set of low-discrepancy points
-// (or the design of a like set of picks, Model.Near), and from the best of them
-// an ascent on the least margin, each margin counted in widths of the machine
-// that cuts. Each row is made straight at its worst corner and a small linear
+// (or the design of a like set of picks, Model.Near), differences close about
+// nought, and from the best two of them an ascent on the least margin, each
+// margin counted in widths of the machine that cuts. Where the musts alone lead
+// into a corner of no use, the shoulds may lead out of it: a start counts as
+// lost only when both ways failed. What stood in the way is kept as a nogood,
+// and a set of picks that leaves all of it as it was is not searched again. Each row is made straight at its worst corner and a small linear
 // program says where to go; where a row turned from one corner to another both
 // lines are kept for a while, or the ascent would go back and forth across the
 // ridge. First with every should; when that fails shoulds are given up one at a

@@ -40,28 +40,7 @@ func (lp *maximin) solve(m []float64, g [][]float64, span []float64) float64 {
 	}
 	for it := 0; it < 60*(n+2); it++ {
 		lp.price(cost)
-		enter, worst := -1, -1e-11
-		for j := 0; j < rows+2*n; j++ {
-			r := cost(j)
-			switch {
-			case j < rows:
-				r -= lp.y[0]
-				for k := range n {
-					r += g[j][k] * lp.y[1+k]
-				}
-			case j < rows+n:
-				r -= lp.y[1+j-rows]
-			default:
-				r += lp.y[1+j-rows-n]
-			}
-			scale := 1 + math.Abs(cost(j))
-			if r < worst*scale {
-				enter, worst = j, r/scale
-				if it > 20*(n+2) {
-					break // Bland's rule, against going in circles
-				}
-			}
-		}
+		enter := lp.cheapest(m, g, span, it > 20*(n+2))
 		if enter < 0 {
 			break
 		}
@@ -72,6 +51,38 @@ func (lp *maximin) solve(m []float64, g [][]float64, span []float64) float64 {
 	}
 	lp.price(cost)
 	return lp.y[0]
+}
+
+// cheapest is the column whose entering gains most for its size, or, against
+// going in circles (Bland's rule), the first that gains; -1: none.
+func (lp *maximin) cheapest(m []float64, g [][]float64, span []float64, first bool) int {
+	enter, worst := -1, -1e-11
+	s, d := lp.y[0], lp.y[1:]
+	for j, c := range m {
+		r := c - s
+		for k, v := range g[j] {
+			r += v * d[k]
+		}
+		if scale := 1 + math.Abs(c); r < worst*scale {
+			enter, worst = j, r/scale
+			if first {
+				return enter
+			}
+		}
+	}
+	for k, c := range span {
+		scale := 1 + math.Abs(c)
+		if r := c - d[k]; r < worst*scale {
+			enter, worst = len(m)+k, r/scale
+		}
+		if r := c + d[k]; r < worst*scale {
+			enter, worst = len(m)+len(span)+k, r/scale
+		}
+		if first && enter >= 0 {
+			return enter
+		}
+	}
+	return enter
 }
 
 func (lp *maximin) reset(n int) {

@@ -11,8 +11,8 @@ import (
 // Model is one option with one set of picks, ready to be solved.
 type Model struct {
 	Option *link.Option
-	Given  map[string]link.Known // by slot name: every slot but targets, cuts and gauges
-	Picked map[string]link.Known // what the set of picks puts in its place
+	Given  map[string]link.Known // by slot name: every slot but picks, targets, cuts and gauges
+	Picked []link.Known          // by index of Option.Slots: the columns of what is picked
 	Width  map[string]float64    // full width the machine of each dimension holds, m
 	Gauge  map[string]float64    // uncertainty of gauging each dimension, m
 	Held   map[string]float64    // sizes already made, m
@@ -20,6 +20,16 @@ type Model struct {
 	Near   map[string]float64    // targets of a design of a like set of picks, a good place to start; nil: none
 	Beat   *Beat                 // what it must do better than; nil: nothing
 	Shared *Shared               // what all sets of picks of one option share; nil: worked out anew
+}
+
+// known is what the picks or the case say of the ith slot.
+func (m *Model) known(i int) (k link.Known, ok bool) {
+	s := &m.Option.Slots[i]
+	if s.Kind == link.PickSlot {
+		return m.Picked[i], true
+	}
+	k, ok = m.Given[s.Name]
+	return k, ok
 }
 
 // Beat is how many shoulds (and sizes held closer than the machine's width) a
@@ -30,14 +40,17 @@ type Beat struct{ Works, Depends int }
 // Shared is what the programs of one option have in common over all its sets of
 // picks. It belongs to one goroutine at a time.
 type Shared struct {
-	only   map[[2]tape.Node]*tape.Program
-	uses   map[tape.Node][]tape.Node
-	both   map[[2]tape.Node][]tape.Node
-	roots  []tape.Node   // of the rows last laid out together
-	all    *tape.Program // and their program
-	floats [][]float64   // registers not in use
-	index  []int32
-	ranges [][]interval.I
+	only    map[[2]tape.Node]*tape.Program
+	uses    map[tape.Node][]tape.Node
+	both    map[[2]tape.Node][]tape.Node
+	roots   []tape.Node   // of the rows last laid out together
+	all     *tape.Program // and their program
+	floats  [][]float64   // registers not in use
+	index   []int32
+	rows    []row
+	spots   []int
+	ranges  [][]interval.I
+	nogoods []nogood
 }
 
 // together is the program of all rows; sets of picks mostly have the same.

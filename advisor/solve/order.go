@@ -1,5 +1,7 @@
 package solve
 
+import "wornfit/rules/tape"
+
 // Coordinates of the search: the target of a dimension that suits none, and
 // the difference from the one it suits for the rest.
 
@@ -34,4 +36,13 @@ func (q *problem) coordinates() []float64 {
 		}
 	}
 	return y
+}
+
+// targets are the nodes of the free dimensions.
+func (q *problem) targets() []tape.Node {
+	out := make([]tape.Node, len(q.free))
+	for k, i := range q.free {
+		out[k] = q.dims[i].Target
+	}
+	return out
 }

@@ -31,22 +31,23 @@ type slot struct {
 
 // row is a limit as the search sees it: kept when its margin is >= 0.
 type row struct {
-	check  int       // index of Option.Checks; -1 for the declared range of a dimension
-	dim    int       // of a range: index of the dimension
-	plus   tape.Node // margin = reg[plus] - reg[minus]
-	minus  tape.Node // 0: none
-	flip   bool      // an aim's: margin = offset - reg[plus]
-	offset float64
-	must   bool
-	sure   bool          // its `when` is met whatever is unknown
-	in     []tape.Node   // slots it depends on, sure or not
-	at     []int         // indexes of the problem's slots it depends on
-	ends   []float64     // by at: the corner last found worst, an end or a code
-	endsOf against       // and of what
-	prog   *tape.Program // just what it needs
-	free   bool          // depends on a target
-	deduct float64       // margin at target less margin at the worst corner, frozen
-	scale  float64       // margin that one machine width of every size is worth
+	check   int       // index of Option.Checks; -1 for the declared range of a dimension
+	dim     int       // of a range: index of the dimension
+	plus    tape.Node // margin = reg[plus] - reg[minus]
+	minus   tape.Node // 0: none
+	flip    bool      // an aim's: margin = offset - reg[plus]
+	offset  float64
+	must    bool
+	sure    bool          // its `when` is met whatever is unknown
+	in      []tape.Node   // slots it depends on, sure or not
+	at      []int         // indexes of the problem's slots it depends on
+	ends    []float64     // by at: the corner last found worst, an end or a code
+	endsOf  against       // and of what
+	prog    *tape.Program // just what it needs
+	free    bool          // depends on a target
+	targets []int         // the free dimensions whose target it depends on
+	deduct  float64       // margin at target less margin at the worst corner, frozen
+	scale   float64       // margin that one machine width of every size is worth
 }
 
 // problem is a Model laid out for the search.
@@ -60,7 +61,7 @@ type problem struct {
 	slots []slot
 	index []int32 // by node: its place among the slots and 1, or 0
 	rows  []row
-	spots []int // what the rows' at are cut from
+	spots []int // what the rows' at and targets are cut from
 	needs []int // checks that are needs
 	all   *tape.Program
 	reg   []float64 // best values, current targets
@@ -122,7 +123,7 @@ func newProblem(m Model) *problem {
 // done gives the registers back.
 func (q *problem) done() {
 	q.m.Shared.floats = append(q.m.Shared.floats, q.reg, q.tmp, q.adj)
-	q.m.Shared.index = q.index
+	q.m.Shared.index, q.m.Shared.rows, q.m.Shared.spots = q.index, q.rows, q.spots
 	if q.box != nil {
 		q.m.Shared.back(q.box)
 	}
@@ -144,12 +145,11 @@ func (q *problem) alike(reg []interval.I) []interval.I {
 
 // given fills the slots that the case, the picks and the files give.
 func (q *problem) given() {
-	for _, s := range q.m.Option.Slots {
-		k, ok := q.m.Picked[s.Name]
+	for i := range q.m.Option.Slots {
+		s := &q.m.Option.Slots[i]
+		k, ok := q.m.known(i)
 		if !ok {
-			if k, ok = q.m.Given[s.Name]; !ok {
-				continue
-			}
+			continue
 		}
 		q.reg[s.Node] = k.Best
 		discrete := len(s.Words) > 0 || q.prog.Kind(s.Node) == lang.YesNo
@@ -180,8 +180,11 @@ func (q *problem) spread() {
 func (q *problem) limits() {
 	o := q.m.Option
 	most := len(o.Checks) + 2*len(q.free)
-	q.rows = make([]row, 0, most+len(o.Aims))
-	q.spots = make([]int, 0, 16*most)
+	q.rows, q.spots = q.m.Shared.rows[:0], q.m.Shared.spots[:0]
+	q.m.Shared.rows, q.m.Shared.spots = nil, nil
+	if q.rows == nil {
+		q.rows, q.spots = make([]row, 0, most+len(o.Aims)), make([]int, 0, 16*most)
+	}
 	roots := make([]tape.Node, 0, 2*most)
 	add := func(r row, nodes ...tape.Node) {
 		q.rests(&r, nodes...)
@@ -218,9 +221,14 @@ func (q *problem) rests(r *row, nodes ...tape.Node) {
 		}
 	}
 	r.at = q.spots[from:len(q.spots):len(q.spots)]
+	from = len(q.spots)
 	for _, i := range q.free {
-		r.free = r.free || slices.Contains(r.in, q.dims[i].Target)
+		if slices.Contains(r.in, q.dims[i].Target) {
+			r.free = true
+			q.spots = append(q.spots, i)
+		}
 	}
+	r.targets = q.spots[from:len(q.spots):len(q.spots)]
 }
 
 // inputs are the slots that nodes depend on, each once.

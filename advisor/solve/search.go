@@ -2,14 +2,17 @@ package solve
 
 import (
 	"math"
+	"slices"
 
 	"wornfit/calc/interval"
+	"wornfit/rules/tape"
 )
 
 // least returns the least margin over the active rows, in machine widths, less
-// what their worst corners took when they were last frozen.
-func (q *problem) least(active []bool) float64 {
-	q.all.Run(q.reg)
+// what their worst corners took when they were last frozen; prog works out
+// what changed.
+func (q *problem) least(active []bool, prog *tape.Program) float64 {
+	prog.Run(q.reg)
 	low := math.Inf(1)
 	for i := range q.rows {
 		if r := &q.rows[i]; active[i] {
@@ -35,28 +38,101 @@ func (q *problem) truly(active []bool, a against) (low float64, at int) {
 	return low, at
 }
 
-// points tries the fixed low-discrepancy points of the box and leaves the
-// targets at the best; box is of the coordinates.
-func (q *problem) points(active []bool, box []interval.I, a against, n int) {
-	y, best := make([]float64, len(box)), make([]float64, len(box))
+// points tries the fixed low-discrepancy points of the box and returns the most
+// promising, best first, no two of them near each other; box is of the coordinates.
+func (q *problem) points(active []bool, box []interval.I, a against, n, most int) [][]float64 {
+	y := make([]float64, len(box))
 	for k := range box {
-		best[k] = box[k].Lo + (box[k].Hi-box[k].Lo)/2
+		y[k] = box[k].Lo + (box[k].Hi-box[k].Lo)/2
 	}
-	q.place(best)
+	q.place(y)
 	q.freeze(a)
-	top := q.least(active)
+	found := starts{box: box, most: most}
+	found.take(y, q.least(active, q.all))
+	moved := q.all.Moved(q.targets())
 	step := additive(len(box))
 	for i := 1; i <= n; i++ {
 		for k := range box {
-			y[k] = box[k].Lo + (box[k].Hi-box[k].Lo)*frac(0.5+float64(i)*step[k])
+			y[k] = q.spreadOver(k, box[k], frac(0.5+float64(i)*step[k]))
 		}
 		q.place(y)
-		if v := q.least(active); v > top {
-			top = v
-			copy(best, y)
+		found.take(y, q.least(active, moved))
+	}
+	q.place(found.y[0])
+	return found.y
+}
+
+// spreadOver takes 0..1 over a coordinate's range: evenly over sizes, and close
+// about nought over differences, as what suits a size is most often near it.
+func (q *problem) spreadOver(k int, over interval.I, u float64) float64 {
+	if q.lead[q.free[k]] < 0 || over.Lo >= 0 || over.Hi <= 0 {
+		return over.Lo + (over.Hi-over.Lo)*u
+	}
+	if u = 2*u - 1; u < 0 {
+		return over.Lo * math.Pow(-u, 3)
+	}
+	return over.Hi * math.Pow(u, 3)
+}
+
+// starts keeps the best places to start from, best first.
+type starts struct {
+	box  []interval.I
+	most int
+	y    [][]float64
+	top  []float64
+}
+
+// take keeps a place when it is among the best; of two that are near each other
+// only the better.
+func (s *starts) take(y []float64, v float64) {
+	at := len(s.top)
+	for at > 0 && v > s.top[at-1] {
+		at--
+	}
+	if at >= s.most || slices.ContainsFunc(s.y[:at], func(x []float64) bool { return s.close(x, y) }) {
+		return
+	}
+	s.y, s.top = slices.Insert(s.y, at, slices.Clone(y)), slices.Insert(s.top, at, v)
+	for i := len(s.y) - 1; i > at; i-- {
+		if i >= s.most || s.close(s.y[i], y) {
+			s.y, s.top = slices.Delete(s.y, i, i+1), slices.Delete(s.top, i, i+1)
+		}
+	}
+}
+
+// close is within a tenth of the box in every coordinate.
+func (s *starts) close(x, y []float64) bool {
+	for k := range x {
+		if math.Abs(x[k]-y[k]) > (s.box[k].Hi-s.box[k].Lo)/10 {
+			return false
+		}
+	}
+	return true
+}
+
+// anywhere climbs from each start in turn until the rows needed are kept; where
+// they alone lead into a corner, the rows wanted may lead out of it. It returns
+// the start that led there and what was reached, with the targets at the best.
+func (q *problem) anywhere(from [][]float64, need, want []bool, span []float64, a against, steps int) (start []float64, top float64) {
+	top = math.Inf(-1)
+	var best []float64
+	for _, y := range from {
+		for _, led := range [2]bool{false, true} {
+			q.place(y)
+			if led {
+				q.climb(want, span, a, steps, 0)
+			}
+			v := q.climb(need, span, a, steps, 0)
+			if v > top {
+				start, top, best = y, v, q.coordinates()
+			}
+			if v >= 0 {
+				return start, top
+			}
 		}
 	}
 	q.place(best)
+	return start, top
 }
 
 // additive gives the steps of an additive low-discrepancy sequence in d
@@ -210,6 +286,7 @@ func (q *problem) slopes(r *row, g []float64) {
 		q.dt[i] = q.adj[d.Target]
 	}
 	if r.minus != 0 {
+		q.flatten()
 		r.prog.Gradient(q.tmp, q.adj, r.minus)
 		for i, d := range q.dims {
 			q.dt[i] -= q.adj[d.Target]

@@ -81,12 +81,13 @@ type truth struct {
 
 func (u *truth) draw(moved int, to float64) {
 	o := u.j.Option
-	for _, s := range o.Slots {
-		k, ok := u.j.Model.Picked[s.Name]
+	for i, s := range o.Slots {
+		k, ok := u.j.Model.Given[s.Name]
+		if s.Kind == link.PickSlot {
+			k, ok = u.j.Model.Picked[i], true
+		}
 		if !ok {
-			if k, ok = u.j.Model.Given[s.Name]; !ok {
-				continue
-			}
+			continue
 		}
 		u.reg[s.Node] = k.Best
 		if k.Is && k.Value.Lo < k.Value.Hi && len(s.Words) == 0 && !s.YesNo {

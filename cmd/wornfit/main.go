@@ -14,7 +14,7 @@ func main() {
 	if os.Getenv("GOGC") == "" {
 		// one short run: no collecting until the heap nears what a small machine can spare
 		debug.SetGCPercent(-1)
-		debug.SetMemoryLimit(40 << 20)
+		debug.SetMemoryLimit(50 << 20)
 	}
 	os.Exit(run(os.Args[1:], terminal()))
 }

@@ -18,10 +18,22 @@ type RowValues struct {
 // PickSet is one way to make all the picks of an option.
 type PickSet struct {
 	Rows   map[string]string // row id by the pick's full name
-	Values map[string]Known  // every column of the picked rows by slot name, hub/bush.borer.tolerance
 	Unsure []string          // picks whose row may fit or not: something it asks about is unknown
 	Failed []*Check          // rules of picks that no row fits; their columns stay unknown
 	rank   int
+	row    []*RowValues // by index of Option.Picks; nil: no row fits
+	picks  []LinkedPick
+}
+
+// Column is what is known of a column of a picked row, by the pick's full name.
+func (s *PickSet) Column(pick, column string) (Known, bool) {
+	for i := range s.picks {
+		if s.picks[i].Full == pick && s.row[i] != nil {
+			k, ok := s.row[i].Columns[column]
+			return k, ok
+		}
+	}
+	return Known{}, false
 }
 
 // mostTried bounds the sets made before the best are kept.
@@ -68,9 +80,6 @@ func (o *Option) PickSets(known map[string]Known, rows func(table string) []RowV
 			missing = append(missing, *f)
 		}
 	}
-	for i := range sets {
-		c.fill(&sets[i])
-	}
 	return sets, missing, c.cut
 }
 
@@ -116,7 +125,7 @@ func (c *choosing) from(n, rank int) {
 }
 
 func (c *choosing) keep(rank int) {
-	s := PickSet{Rows: map[string]string{}, rank: rank}
+	s := PickSet{Rows: make(map[string]string, len(c.at)), rank: rank, picks: c.o.Picks, row: make([]*RowValues, len(c.at))}
 	for i := range c.at {
 		p := &c.o.Picks[i]
 		switch {
@@ -126,25 +135,10 @@ func (c *choosing) keep(rank int) {
 		case c.unsure[i]:
 			s.Unsure = append(s.Unsure, p.Full)
 		}
-		s.Rows[p.Full] = c.rows[p.From][c.at[i]].ID
+		s.row[i] = &c.rows[p.From][c.at[i]]
+		s.Rows[p.Full] = s.row[i].ID
 	}
 	c.sets = append(c.sets, s)
-}
-
-// fill puts the columns of the picked rows into a set that is kept.
-func (c *choosing) fill(s *PickSet) {
-	s.Values = map[string]Known{}
-	for i := range c.o.Picks {
-		p := &c.o.Picks[i]
-		id, ok := s.Rows[p.Full]
-		if !ok {
-			continue
-		}
-		at := slices.IndexFunc(c.rows[p.From], func(r RowValues) bool { return r.ID == id })
-		for col, k := range c.rows[p.From][at].Columns {
-			s.Values[p.Full+"."+col] = k
-		}
-	}
 }
 
 // candidates are the rows a pick may take, given those before it.

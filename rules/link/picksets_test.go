@@ -67,10 +67,10 @@ func TestPicksOfABush(t *testing.T) {
 	if got != want {
 		t.Errorf("picked %q\nwant   %q", got, want)
 	}
-	if v := sets[0].Values["hub/bush.borer.tolerance"]; v.Best != 20e-6 {
+	if v, _ := sets[0].Column("hub/bush.borer", "tolerance"); v.Best != 20e-6 {
 		t.Errorf("the borer holds %v, want 20 um", v)
 	}
-	if v := sets[0].Values["hub/bush.bush_material.nu"]; v.Best != 0.34 {
+	if v, _ := sets[0].Column("hub/bush.bush_material", "nu"); v.Best != 0.34 {
 		t.Errorf("the bronze's nu is %v, want 0.34", v)
 	}
 }
@@ -116,7 +116,7 @@ func TestNoMachineTakesIt(t *testing.T) {
 	if got := said(sets, "hub/true-up.borer", "shaft/true-up.turner"); got != "- bench-lathe" {
 		t.Errorf("picked %q, want no borer and the bench lathe", got)
 	}
-	if _, ok := sets[0].Values["hub/true-up.borer.tolerance"]; ok {
+	if _, ok := sets[0].Column("hub/true-up.borer", "tolerance"); ok {
 		t.Error("a borer nobody has holds a tolerance")
 	}
 }

@@ -200,7 +200,7 @@ func TestOnlyRunsWhatTheRootsNeed(t *testing.T) {
 		}
 		p.Run(reg)
 		only.Run(short)
-		need := p.needed([]Node{root})
+		need := p.marked([]Node{root}).need
 		for n := 1; n < len(p.nodes); n++ {
 			runs := slices.ContainsFunc(only.steps, func(s step) bool { return s.dst == Node(n) })
 			if inner := p.nodes[n].op != lang.Const && p.nodes[n].op != lang.Name; runs != (need[n] && inner) {
@@ -353,5 +353,40 @@ func TestMisuseIsRefused(t *testing.T) {
 			misuse()
 			t.Errorf("%s was taken", name)
 		}()
+	}
+}
+
+// After a full run, running just what moved gives what a full run gives.
+func TestMovedRunsWhatOthersLeave(t *testing.T) {
+	ran, skipped := 0, 0
+	programs(t, 200, func(d drawer, p *Program, _ []Node) {
+		box := ranges(p)
+		d.box(p, box)
+		reg, part := make([]float64, p.Len()), make([]float64, p.Len())
+		p.Start(reg)
+		p.Start(part)
+		d.point(p, box, part)
+		p.Run(part)
+		if len(p.Slots()) == 0 {
+			return
+		}
+		move := p.Slots()[:1]
+		d.point(p, box, reg)
+		for _, s := range p.Slots()[1:] {
+			reg[s] = part[s]
+		}
+		part[move[0]] = reg[move[0]]
+		moved := p.Moved(move)
+		p.Run(reg)
+		moved.Run(part)
+		ran, skipped = ran+len(moved.steps), skipped+len(p.steps)-len(moved.steps)
+		for n := range p.nodes {
+			if !alike(reg[n], part[n], 0) {
+				t.Fatalf("%s is %v, moved %v", p.Formula(Node(n), nil), reg[n], part[n])
+			}
+		}
+	})
+	if ran == 0 || skipped == 0 {
+		t.Errorf("%d steps ran and %d did not: nothing was put to the test", ran, skipped)
 	}
 }

@@ -7,15 +7,21 @@ import (
 	"wornfit/rules/lang"
 )
 
-// Gradient writes the slope of the root over every node into adjoint, which has
-// Len registers and needs no clearing; the slots' are the gradient. reg comes
-// from Run. Where the root is NaN the slopes mean nothing.
+// Gradient writes the slope of the root over every node the program has into
+// adjoint, which has Len registers and needs no clearing; the slots' are the
+// gradient. What a program made by Only does not rest on stays as it is. reg
+// comes from Run. Where the root is NaN the slopes mean nothing.
 //
 // At a kink it takes one side: the first argument of a min or max whose arguments
 // are equal, +1 for abs at 0. A conditional has the slope of the branch taken;
 // comparisons, words and yes-nos have none. A root of 0 is infinitely steep.
 func (p *Program) Gradient(reg, adjoint []float64, root Node) {
-	clear(adjoint[:p.Len()])
+	if p.rests == nil {
+		clear(adjoint[:p.Len()])
+	}
+	for _, n := range p.rests {
+		adjoint[n] = 0
+	}
 	adjoint[root] = 1
 	for i := p.upTo(root) - 1; i >= 0; i-- {
 		s := &p.steps[i]

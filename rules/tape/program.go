@@ -29,6 +29,7 @@ type Program struct {
 	scratch Node // first of the registers behind the nodes where a call's arguments are gathered
 	spare   int  // how many
 	works   *sync.Pool
+	rests   []Node // of a program made by Only: all nodes it rests on, the roots too
 }
 
 // work is room that intervals need beside their registers.
@@ -105,11 +106,47 @@ func (p *Program) Keeps(reg []float64, n Node) bool {
 // Only is a program of the same nodes and registers that runs only what the
 // roots need. Other registers stay as they are.
 func (p *Program) Only(roots ...Node) *Program {
-	need := p.needed(roots)
-	q := *p
-	q.steps = nil
+	q, steps, nodes := *p, 0, 0
+	w := p.marked(roots)
+	defer p.works.Put(w)
 	for _, s := range p.steps {
-		if need[s.dst] {
+		if w.need[s.dst] {
+			steps++
+		}
+	}
+	for _, is := range w.need {
+		if is {
+			nodes++
+		}
+	}
+	q.steps, q.rests = make([]step, 0, steps), make([]Node, 0, nodes)
+	for _, s := range p.steps {
+		if w.need[s.dst] {
+			q.steps = append(q.steps, s)
+		}
+	}
+	for n, is := range w.need {
+		if is {
+			q.rests = append(q.rests, Node(n))
+		}
+	}
+	return &q
+}
+
+// Moved is a program of just the steps that may come out otherwise when the
+// given slots do; the rest is as the last full run left it.
+func (p *Program) Moved(slots []Node) *Program {
+	q := *p
+	q.steps, q.rests = nil, nil
+	w := p.works.Get().(*work)
+	defer p.works.Put(w)
+	clear(w.need)
+	for _, n := range slots {
+		w.need[n] = true
+	}
+	for _, s := range p.steps {
+		if slices.ContainsFunc(p.args(s.dst), func(a Node) bool { return w.need[a] }) {
+			w.need[s.dst] = true
 			q.steps = append(q.steps, s)
 		}
 	}
@@ -118,19 +155,22 @@ func (p *Program) Only(roots ...Node) *Program {
 
 // Uses are the slots a node depends on, ascending.
 func (p *Program) Uses(root Node) []Node {
-	need := p.needed([]Node{root})
+	w := p.marked([]Node{root})
+	defer p.works.Put(w)
 	var uses []Node
 	for _, s := range p.slots {
-		if need[s] {
+		if w.need[s] {
 			uses = append(uses, s)
 		}
 	}
 	return uses
 }
 
-// needed marks all nodes the roots rest on, themselves included.
-func (p *Program) needed(roots []Node) []bool {
-	need := make([]bool, len(p.nodes))
+// marked is work whose need marks all nodes the roots rest on, themselves included.
+func (p *Program) marked(roots []Node) *work {
+	w := p.works.Get().(*work)
+	need := w.need
+	clear(need)
 	for _, r := range roots {
 		need[r] = true
 	}
@@ -142,7 +182,7 @@ func (p *Program) needed(roots []Node) []bool {
 		}
 	}
 	need[0] = false
-	return need
+	return w
 }
 
 func (p *Program) args(n Node) []Node {
@@ -184,6 +224,9 @@ func (p *Program) kernels(want func(kernel.Kernel) bool) []kernel.Kernel {
 
 // upTo is how many steps end at or before a node.
 func (p *Program) upTo(n Node) int {
+	if k := len(p.steps); k == 0 || p.steps[k-1].dst <= n {
+		return k
+	}
 	i, found := slices.BinarySearchFunc(p.steps, n, func(s step, n Node) int { return int(s.dst - n) })
 	if found {
 		return i + 1
