@@ -1,6 +1,7 @@
 package advisor_test
 
 import (
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
@@ -152,4 +153,49 @@ func TestNoFigureStandsForWhatIsNotKnown(t *testing.T) {
 	if told == 0 {
 		t.Error("running-act was asked of no option")
 	}
+}
+
+// A pin harder than the lathe cuts goes to the firm that grinds, at its price and
+// its days; with no firm listed it is not for this shop.
+func TestWhatTheShopCannotCutIsSentOut(t *testing.T) {
+	b := base(t)
+	hard := swap(t, shipped(t, "lever-eye"), "hardness: 210 HB", "hardness: 560 HB")
+	find := func(a *answer.Answer) *answer.Option {
+		for i := range a.Options {
+			if a.Options[i].ID == "shaft-true-up+hub-bush-press" {
+				return &a.Options[i]
+			}
+		}
+		t.Fatal("no such option")
+		return nil
+	}
+	o := find(advise(t, b, hard))
+	if o.Verdict != answer.WithCare || o.DoneBy != "cylindrical-grinding-in-town" {
+		t.Errorf("it is %s, done by %s", o.Verdict, o.DoneBy)
+	}
+	hours, wait, firm := 0.0, 0.0, 0.0
+	for _, s := range o.Steps {
+		if hours, wait = hours+s.Hours, wait+s.Wait; s.SentOut {
+			firm += s.Costs
+			if s.Hours != 0 || len(s.Cautions) > 0 {
+				t.Errorf("%s is sent out and takes %g s here, with cautions %v", s.ID, s.Hours, s.Cautions)
+			}
+		}
+	}
+	if firm != 90 || wait != 4*86400 || math.Abs(o.Scores["out-of-service"].Value-hours-wait) > 1e-6 {
+		t.Errorf("the firm asks %g and takes %g s; out of service %v", firm, wait, o.Scores["out-of-service"])
+	}
+	alone := find(advise(t, b, swap(t, hard, "    - {does: grind, called: cylindrical grinding in town, price: 90 EUR, days: 4 days}\n", "    - none\n")))
+	if alone.Verdict != answer.RuledOut || alone.Kind != answer.NotHere {
+		t.Errorf("with nobody to grind it is %s, %s", alone.Verdict, alone.Kind)
+	}
+}
+
+// swap puts one text in the place of another that must be there.
+func swap(t testing.TB, text, old, with string) string {
+	t.Helper()
+	if !strings.Contains(text, old) {
+		t.Fatalf("the case does not say %q", old)
+	}
+	return strings.Replace(text, old, with, 1)
 }

@@ -37,7 +37,8 @@ var directions = []struct{ option, purpose, rule, better, worse string }{
 	{"shaft-replace+hub-true-up", "oscillating", "oscillating-pv", "fit.length", "duty.load duty.strokes duty.swing"},
 	{"shaft-replace+hub-true-up", "oscillating", "oscillating-act", "shaft_size.target", "hub_bore.target"},
 	{"shaft-replace+hub-true-up", "oscillating", "replace-shaft-strong", "shaft_size.target shaft/replace.stock.yield", "duty.torque shaft.bore"},
-	{"shaft-true-up+hub-true-up+fit-press", "press-fit", "fit.press-holds-torque", "shaft_size.target fit.length", "hub_bore.target duty.torque duty.starting_factor"},
+	// not the hub bore: draws are loose fits too, and a thin wall makes a loose fit less so
+	{"shaft-true-up+hub-true-up+fit-press", "press-fit", "fit.press-holds-torque", "shaft_size.target fit.length", "duty.torque duty.starting_factor duty.thrust"},
 	{"shaft-true-up+hub-true-up+fit-press", "press-fit", "fit.press-inner-strong", "hub_bore.target", "shaft_size.target"},
 	{"shaft-true-up+hub-true-up+fit-compound", "press-fit", "fit.compound-holds-torque", "shaft_size.target fit.length hold/compound.shear", "duty.torque hold/compound.margin"},
 	{"shaft-true-up+hub-true-up+fit-compound", "press-fit", "fit.compound-fills", "shaft_size.target", "hub_bore.target"},

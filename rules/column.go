@@ -26,7 +26,7 @@ func (l *loader) tableColumns(v *Vocabulary, d *yamldoc.Doc) {
 }
 
 func (l *loader) column(table string, n yamldoc.Node) *Entry {
-	if !n.Keys("name", "says", "quantity", "range", "words", "table") {
+	if !n.Keys("name", "says", "quantity", "range", "words", "table", "unknown") {
 		return nil
 	}
 	e := &Entry{Name: n.Need("name", "every column has a name").Text(), Says: n.Need("says", "say what it means").Text(), Role: "column", At: n.At()}
@@ -34,6 +34,9 @@ func (l *loader) column(table string, n yamldoc.Node) *Entry {
 		n.Get("name").Fault(why, "use small letters, digits and _")
 	}
 	l.typed(e, n)
+	if u := n.Get("unknown"); u.Present() {
+		l.usual(e, u)
+	}
 	if e.Type.Words != nil && e.Type.Words.Name == e.Name {
 		e.Type.Words.Name = table + "." + e.Name
 	}

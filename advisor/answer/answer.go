@@ -219,6 +219,7 @@ type Step struct {
 	Hours    float64  `json:"hours"`
 	Wait     float64  `json:"wait"`
 	Costs    float64  `json:"costs"`
+	SentOut  bool     `json:"sent_out"` // a firm does it: on names it
 	Cautions []string `json:"cautions"` // told before the act
 }
 

@@ -186,12 +186,12 @@ type Machine struct {
 	At         fault.Place
 }
 
-// Service is work that can be sent out.
+// Service is work that can be sent out, a row of the table machines as well.
 type Service struct {
-	Does        []string
-	Called      string
-	Price, Days Value
-	At          fault.Place
+	ID, Called string
+	Does       []string
+	Given      map[string]Value // by column: grinds, tolerance, price, days ...
+	At         fault.Place
 }
 
 // Made is a size that came off the machine.

@@ -124,10 +124,13 @@ func (r *reader) givens(n yamldoc.Node, prefix string, structured ...string) Giv
 }
 
 // columns reads the plain keys of a row the case gives: a machine, a datum.
-func (r *reader) columns(n yamldoc.Node, table string, structured ...string) map[string]Value {
+func (r *reader) columns(n yamldoc.Node, table string, not []string, structured ...string) map[string]Value {
 	byKey := map[string]*rules.Entry{}
 	for _, e := range r.v.Tables[table] {
 		key := e.Name[strings.LastIndex(e.Name, ".")+1:]
+		if slices.Contains(not, key) {
+			continue
+		}
 		byKey[key] = e
 		for said, word := range saidAs {
 			if word == key && table == "machines" {

@@ -93,7 +93,7 @@ func (r *reader) datums(n yamldoc.Node, p *Part) {
 			e.Value.Keys()
 			continue
 		}
-		d.Given = r.columns(e.Value, "datums", "run_out", "straightened")
+		d.Given = r.columns(e.Value, "datums", nil, "run_out", "straightened")
 		d.RunOut = r.quantity(e.Value.Get("run_out"), quantity.LengthDim, "0.04 mm")
 		d.Straight, _ = e.Value.Get("straightened").YesNo()
 		if d.RunOut.Stated && d.Given["offset"].Stated {

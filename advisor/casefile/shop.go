@@ -1,8 +1,10 @@
 package casefile
 
 import (
+	"maps"
 	"slices"
 	"strings"
+	"unicode"
 
 	"wornfit/calc/quantity"
 	"wornfit/rules/fault"
@@ -32,16 +34,11 @@ func (r *reader) shop(n yamldoc.Node) {
 		if i.IsScalar() && i.Text() == "none" {
 			continue
 		}
-		if !i.Keys("does", "called", "price", "days") {
+		if !i.IsMap() {
+			i.Keys()
 			continue
 		}
-		s := Service{At: i.At(), Does: texts(i.Need("does", "say what they do, such as grind or spray")),
-			Price: r.quantity(i.Get("price"), quantity.MoneyDim, "140 EUR"),
-			Days:  r.quantity(i.Get("days"), quantity.TimeDim, "5 days")}
-		if s.Called = i.Get("called").Text(); s.Called == "" {
-			s.Called = strings.Join(s.Does, ", ")
-		}
-		r.c.Services = append(r.c.Services, s)
+		r.c.Services = append(r.c.Services, r.service(i, seen))
 	}
 }
 
@@ -53,26 +50,66 @@ func (r *reader) machine(n yamldoc.Node, seen map[string]fault.Place) Machine {
 	if m.Called == "" {
 		m.Called = m.ID
 	}
-	m.Given = r.columns(n, "machines", "id", "called", "does", "rate")
+	m.Given = r.columns(n, "machines", []string{sentOut, "price", "days"}, "id", "called", "does", "rate")
 	m.Rate = r.quantity(n.Get("rate"), quantity.RateDim, "40 EUR/h")
-	verbs := map[string]string{}
-	for _, e := range r.v.Tables["machines"] {
-		if word := e.Name[strings.LastIndex(e.Name, ".")+1:]; e.Type.Kind == lang.YesNo {
-			verbs[strings.TrimSuffix(word, "s")] = word
-			m.Given[word] = Value{Stated: true, Known: true, Text: "no"}
-		}
+	for _, of := range []string{"price", "days"} { // of a firm
+		m.Given[of] = Value{Stated: true, Known: true, Text: "0"}
 	}
-	var list []string
-	for verb := range verbs {
-		list = append(list, verb)
-	}
-	slices.Sort(list)
+	verbs := r.verbs(m.Given)
+	list := slices.Sorted(maps.Keys(verbs))
 	for _, d := range n.Need("does", "list what it does: "+strings.Join(list, ", ")).Items() {
 		if verb := d.Word(list...); verb != "" {
-			m.Given[verbs[verb]] = Value{Stated: true, Known: true, Lo: 1, Hi: 1, Text: "yes", At: d.At(), Key: d.Key}
+			m.Given[verbs[verb]] = yes(d)
 		}
 	}
 	return m
+}
+
+// sentOut is the column that tells a firm's row from the shop's own.
+const sentOut = "sent_out"
+
+// service reads work that can be sent out: a row like a machine's, with what the
+// firm asks and how long it takes. What is sent out may be more than machines do.
+func (r *reader) service(n yamldoc.Node, seen map[string]fault.Place) Service {
+	s := Service{At: n.At(), Does: texts(n.Need("does", "say what they do, such as grind or spray")), Called: n.Get("called").Text(),
+		Given: r.columns(n, "machines", []string{sentOut}, "id", "called", "does")}
+	if s.Called == "" {
+		s.Called = strings.Join(s.Does, ", ")
+	}
+	id := strings.Join(strings.FieldsFunc(strings.ToLower(s.Called), func(c rune) bool { return c != '-' && !unicode.IsLetter(c) && !unicode.IsDigit(c) }), "-")
+	if n.Get("id").Present() {
+		id = r.oneID(seen, n.Get("id"), "service")
+	}
+	s.ID = id
+	verbs := r.verbs(s.Given)
+	s.Given[sentOut] = yes(n)
+	for _, d := range n.Get("does").Items() {
+		if word, ok := verbs[d.Text()]; ok {
+			s.Given[word] = yes(d)
+		}
+	}
+	return s
+}
+
+// verbs are what a machine may do by the columns of the table (turn stands for
+// turns), each set to no until the case says it does.
+func (r *reader) verbs(given map[string]Value) map[string]string {
+	verbs := map[string]string{}
+	for _, e := range r.v.Tables["machines"] {
+		word := e.Name[strings.LastIndex(e.Name, ".")+1:]
+		if e.Type.Kind != lang.YesNo {
+			continue
+		}
+		given[word] = Value{Stated: true, Known: true, Text: "no"}
+		if word != sentOut {
+			verbs[strings.TrimSuffix(word, "s")] = word
+		}
+	}
+	return verbs
+}
+
+func yes(n yamldoc.Node) Value {
+	return Value{Stated: true, Known: true, Lo: 1, Hi: 1, Text: "yes", At: n.At(), Key: n.Key}
 }
 
 // buys reads the price and the days of a replacement for each part.

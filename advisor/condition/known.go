@@ -136,6 +136,11 @@ func (c *Condition) Rows(table string) []Row {
 			put(r.Columns, m.Given)
 			out = append(out, r)
 		}
+		for _, s := range c.Case.Services {
+			r := Row{ID: s.ID, Called: s.Called, Columns: map[string]link.Known{}}
+			put(r.Columns, s.Given)
+			out = append(out, r)
+		}
 	case "hub.datums", "shaft.datums":
 		s := c.Surface(casefile.Side(strings.TrimSuffix(table, ".datums")))
 		for _, d := range s.Part.Datums {

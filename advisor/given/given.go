@@ -179,11 +179,47 @@ func (s *Source) Rows(table string) []link.RowValues {
 	if strings.HasPrefix(table, "shop.") || strings.HasSuffix(table, ".datums") {
 		var out []link.RowValues
 		for _, r := range s.cond.Rows(table) {
+			if k := r.Columns["sent_out"]; table == "shop.machines" && k.Best == 1 {
+				s.firm(r.Columns)
+			}
 			out = append(out, link.RowValues{ID: r.ID, Says: r.Called, Columns: r.Columns})
 		}
 		return out
 	}
 	return s.base.Rows(table)
+}
+
+// firm fills in what a case need not say of a firm: it works as the finest
+// machine of the rule base that does the same, takes any part it is asked for,
+// and its price and time are what the vocabulary lets them stand for.
+func (s *Source) firm(row map[string]link.Known) {
+	var like map[string]link.Known
+	for _, m := range s.base.Rows("machines") {
+		same := true
+		for _, verb := range []string{"turns", "bores", "grinds", "reams"} {
+			same = same && (row[verb].Best == 0 || m.Columns[verb].Best == 1)
+		}
+		if same && (like == nil || m.Columns["tolerance"].Best < like["tolerance"].Best) {
+			like = m.Columns
+		}
+	}
+	for _, e := range s.base.Vocabulary.Tables["machines"] {
+		col := e.Name[strings.LastIndex(e.Name, ".")+1:]
+		if _, said := row[col]; said {
+			continue
+		}
+		k, ok := like[col]
+		switch {
+		case ok:
+		case e.Usual != nil:
+			k = unknown(e)
+		case col == "swing" || col == "between":
+			k = link.Known{Value: interval.Point(e.Range.Hi), Best: e.Range.Hi, Is: true, Says: "asked of the firm"}
+		default:
+			continue
+		}
+		row[col] = k
+	}
 }
 
 // Missing gives the vocabulary's question for a slot that is not known.

@@ -18,7 +18,7 @@ import (
 func (j *Judged) word() answer.Option {
 	o, b := j.Option, j.bench
 	w := &why.Writer{Speech: b.Speech, Option: o, Reg: j.Found.Reg, Rows: b.rowNames(j), Called: b.Called, Unknown: j.unknown()}
-	a := answer.Option{ID: j.Combination.ID, Shaft: o.Shaft.ID, Hub: o.Hub.ID, Purpose: o.Purpose.ID, DoneBy: "here",
+	a := answer.Option{ID: j.Combination.ID, Shaft: o.Shaft.ID, Hub: o.Hub.ID, Purpose: o.Purpose.ID, DoneBy: j.doneBy(),
 		Says:  o.Shaft.Says + "; " + o.Hub.Says,
 		Holds: map[string]string{}, Locks: map[string]string{}, Picks: map[string]string{}, Scores: map[string]answer.Score{},
 		Verdict: j.Verdict, Kind: j.Kind, Points: j.Mark.Points, Broken: j.Mark.Off,
@@ -50,6 +50,21 @@ func (j *Judged) word() answer.Option {
 		a.Dimensions = append(a.Dimensions, j.dimension(win, w))
 	}
 	return a
+}
+
+// doneBy names the firms that do part of the work, or says here.
+func (j *Judged) doneBy() string {
+	var firms []string
+	for i := range j.Option.Picks {
+		p := &j.Option.Picks[i]
+		if k, ok := j.Set.Column(p.Full, "sent_out"); ok && k.Best == 1 && !slices.Contains(firms, j.Set.Rows[p.Full]) {
+			firms = append(firms, j.Set.Rows[p.Full])
+		}
+	}
+	if len(firms) == 0 {
+		return "here"
+	}
+	return strings.Join(firms, ", ")
 }
 
 // unknown are the inputs that nobody stated, and the columns of rows that were

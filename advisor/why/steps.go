@@ -25,6 +25,11 @@ func (w *Writer) Steps(base *rules.Base) []answer.Step {
 		}
 		st := answer.Step{ID: s.FullID, Says: w.Sentence(s.Words), On: w.Rows[s.OnPick],
 			Hours: value(int32(s.HoursNode)), Wait: value(int32(s.WaitNode)), Costs: value(int32(s.CostsNode))}
+		st.Costs, st.Wait = st.Costs+value(int32(s.FirmNode)), st.Wait+value(int32(s.AwayNode))
+		if st.SentOut = value(int32(s.SentNode)) > 0; st.SentOut { // the firm has its own
+			out = append(out, st)
+			continue
+		}
 		for _, c := range s.Cautions {
 			st.Cautions = append(st.Cautions, Caution(base, c))
 		}

@@ -107,6 +107,8 @@ type LinkedStep struct {
 	OnPick                                   string // full name of the pick it is done on, "" when none
 	Words                                    []WordPiece
 	HoursNode, WaitNode, CostsNode, WhenNode tape.Node
+	SentNode                                 tape.Node // yes-no: a firm does it
+	FirmNode, AwayNode                       tape.Node // of the first step a firm does: what it asks and how long it takes
 }
 
 // LinkedScore is one named contribution in the option's program.

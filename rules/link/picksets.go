@@ -182,11 +182,12 @@ func (c *choosing) fitting(p *LinkedPick) []candidate {
 			best[i] = reg[p.Best]
 		}
 	}
+	here, out := orSent(c.rows[p.From], fit)
 	if p.All {
-		slices.SortStableFunc(fit, func(a, b candidate) int { return order(a.unsure) - order(b.unsure) })
-		return fit
+		slices.SortStableFunc(here, func(a, b candidate) int { return order(a.unsure) - order(b.unsure) })
+		return append(here, out...)
 	}
-	return bestOf(p, fit, best)
+	return append(bestOf(p, here, best), out...)
 }
 
 func order(unsure bool) int {

@@ -186,6 +186,7 @@ func (l *linker) step(lw *lowering, u stepUse) {
 		HoursNode: lw.expr(u.e, u.s.Hours), WaitNode: lw.expr(u.e, u.s.Wait), CostsNode: lw.expr(u.e, u.s.Costs)}
 	if _, ok := u.e.find(u.s.On, isPick); ok {
 		s.OnPick = u.e.full + u.s.On
+		l.outside(lw, u.e, &s)
 	}
 	l.opt.Steps = append(l.opt.Steps, s)
 }
@@ -207,8 +208,8 @@ func (l *linker) total(lw *lowering) {
 		return total
 	}
 	l.sums["total.hours"] = sum(func(s LinkedStep) tape.Node { return s.HoursNode })
-	l.sums["total.wait"] = sum(func(s LinkedStep) tape.Node { return s.WaitNode })
-	l.sums["total.costs"] = sum(func(s LinkedStep) tape.Node { return s.CostsNode })
+	l.sums["total.wait"] = lw.b.Apply(lang.Add, sum(func(s LinkedStep) tape.Node { return s.WaitNode }), l.longest(lw))
+	l.sums["total.costs"] = lw.b.Apply(lang.Add, sum(func(s LinkedStep) tape.Node { return s.CostsNode }), sum(func(s LinkedStep) tape.Node { return s.FirmNode }))
 	for _, name := range []string{"total.hours", "total.wait", "total.costs"} {
 		l.opt.Totals[name] = l.sums[name]
 	}

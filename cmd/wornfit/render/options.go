@@ -217,7 +217,22 @@ func own(o *answer.Option, told []string) []string {
 	if !works(o) {
 		return list
 	}
-	return slices.DeleteFunc(list, func(r string) bool { return slices.Contains(told, r) })
+	list = slices.DeleteFunc(list, func(r string) bool { return slices.Contains(told, r) })
+	if firms := sentTo(o); firms != "" {
+		list = append(list, "Sent out: "+firms+".")
+	}
+	return list
+}
+
+// sentTo names the firms that do part of an option, and what they ask.
+func sentTo(o *answer.Option) string {
+	var list []string
+	for _, s := range o.Steps {
+		if s.SentOut && !slices.Contains(list, s.On) {
+			list = append(list, s.On)
+		}
+	}
+	return strings.Join(list, ", ")
 }
 
 func (p *Page) toldOnce(list []string) {

@@ -37,14 +37,21 @@ func (p *Page) steps(o *answer.Option) {
 
 func takes(s answer.Step) string {
 	var notes []string
-	if s.On != "" {
+	switch {
+	case s.SentOut:
+		notes = append(notes, "sent out: "+s.On)
+	case s.On != "":
 		notes = append(notes, "on the "+s.On)
 	}
 	if s.Hours > 0 {
 		notes = append(notes, Span(s.Hours))
 	}
 	if s.Wait > 0 {
-		notes = append(notes, "then "+Span(s.Wait)+" of waiting")
+		if s.SentOut {
+			notes = append(notes, "away "+Span(s.Wait))
+		} else {
+			notes = append(notes, "then "+Span(s.Wait)+" of waiting")
+		}
 	}
 	if len(notes) == 0 {
 		return ""

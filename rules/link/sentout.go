@@ -1,0 +1,94 @@
+package link
+
+import (
+	"slices"
+
+	"wornfit/rules/lang"
+	"wornfit/rules/tape"
+)
+
+// Work done here or sent out: the built-in pick done_by. A pick of a machine
+// takes a row of the shop when one surely fits, else also the rows of firms the
+// case lists under sends_out. They are told apart by these columns.
+const (
+	sentOut   = "sent_out" // yes: a firm's
+	firmsAsk  = "price"
+	firmsTake = "days"
+)
+
+// away is what a step costs in money and waiting when a firm does it; the first
+// step on a pick bears it for all.
+type away struct{ is, price, days tape.Node }
+
+// sent lists a pick's row as one that may be a firm's.
+func (l *linker) sent(lw *lowering, e *env, pick string) (a away, first bool) {
+	at, ok := e.find(pick, isPick)
+	if !ok {
+		return away{}, false
+	}
+	p := &e.part.Picks[at]
+	table, full := tableOf(p.From), e.full+pick
+	if _, has := l.in.column(table, sentOut); !has {
+		return away{}, false
+	}
+	var nodes [3]tape.Node
+	for i, col := range []string{sentOut, firmsAsk, firmsTake} {
+		n, err := lw.slotOf(row{name: full, table: table, pick: full}, col)
+		if err != nil {
+			_ = l.tell(err, p.At)
+			return away{}, false
+		}
+		nodes[i] = n
+	}
+	first = !slices.ContainsFunc(l.opt.Steps, func(s LinkedStep) bool { return s.OnPick == full })
+	return away{nodes[0], nodes[1], nodes[2]}, first
+}
+
+// outside takes a step off the bench when a firm does it.
+func (l *linker) outside(lw *lowering, e *env, s *LinkedStep) {
+	a, first := l.sent(lw, e, s.On)
+	if a.is == 0 {
+		return
+	}
+	none := lw.b.Const(0)
+	s.SentNode = a.is
+	if s.HoursNode != 0 {
+		s.HoursNode = lw.b.Apply(lang.Cond, a.is, none, s.HoursNode)
+	}
+	if first {
+		s.FirmNode = lw.b.Apply(lang.Cond, a.is, a.price, none)
+		s.AwayNode = lw.b.Apply(lang.Cond, a.is, a.days, none)
+	}
+}
+
+// longest is the longest time any part is away: parts are sent out together.
+func (l *linker) longest(lw *lowering) tape.Node {
+	longest := lw.b.Const(0)
+	for _, s := range l.opt.Steps {
+		if s.AwayNode == 0 {
+			continue
+		}
+		n := s.AwayNode
+		if s.WhenNode != 0 {
+			n = lw.b.Apply(lang.Cond, s.WhenNode, n, lw.b.Const(0))
+		}
+		longest = lw.b.Apply(lang.Max, longest, n)
+	}
+	return longest
+}
+
+// orSent drops the rows of firms when a row of the shop surely fits.
+func orSent(rows []RowValues, fit []candidate) (here, out []candidate) {
+	sure := false
+	for _, c := range fit {
+		if k := rows[c.row].Columns[sentOut]; k.Is && k.Best == 1 {
+			out = append(out, c)
+			continue
+		}
+		here, sure = append(here, c), sure || !c.unsure
+	}
+	if sure {
+		out = nil
+	}
+	return here, out
+}
