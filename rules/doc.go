@@ -101,6 +101,7 @@
 //	  bore_face: {row: bush_material}
 //	limits:                          # exactly one <= or >= between numbers
 //	  - {id: bush-wall-least, should: 'wall >= least_wall', when: '...', ground: practice, why: 'the wall comes to {wall}', remedy: ..., from: ...}
+//	  # after: yes asks it of the finished design only; slow calculations may stand there and nowhere else
 //	aim: [{least: 'hub_bore'}, {middle: 'tight'}, {nearest: TABLE, of: 'bush_bore'}]
 //	scores:
 //	  - {id: bush-spoil, criterion: risk, is: 'spoil_share', says: a bore cut over size cannot be put back}

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"slices"
 	"strings"
 
 	"wornfit/rules/fault"
@@ -35,15 +36,18 @@ func (l *loader) need(sc *scope, n yamldoc.Node) {
 
 // limit reads a limit: exactly one <= or >= between numbers.
 func (l *loader) limit(sc *scope, n yamldoc.Node) {
-	if !n.Keys(ruleKeys...) {
+	if !n.Keys(append(slices.Clone(ruleKeys), "after")...) {
 		return
 	}
 	r, is := l.rule(sc, n)
+	r.After, _ = n.Get("after").YesNo()
 	src := l.parse(is)
 	if src == nil {
 		return
 	}
-	if !l.quietly(func() (faults fault.List) { r.Left, r.Right, r.Sense, faults = src.CheckLimit(sc); return faults }) {
+	within := *sc
+	within.after = r.After
+	if !l.quietly(func() (faults fault.List) { r.Left, r.Right, r.Sense, faults = src.CheckLimit(&within); return faults }) {
 		return
 	}
 	l.becomes(&r)

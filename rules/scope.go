@@ -16,6 +16,7 @@ type scope struct {
 	d     *draft
 	it    string // inside a pick: the table whose row is tried
 	extra map[string]lang.Type
+	after bool // inside an `after` limit, where slow calculations may stand
 }
 
 // Name is the type of a dotted name.
@@ -34,7 +35,7 @@ func (s *scope) Func(name string) (*lang.Func, bool) {
 		return s.l.pair, true
 	}
 	k, ok := s.l.calc[name]
-	if !ok || k.Slow {
+	if !ok || k.Slow && !s.after {
 		return nil, false
 	}
 	f := &lang.Func{Kernel: k, Result: lang.Type{Kind: lang.NumberKind, Dim: k.Result}}
@@ -43,6 +44,9 @@ func (s *scope) Func(name string) (*lang.Func, bool) {
 	}
 	return f, true
 }
+
+// Slow reports a calculation that may stand in `after` limits only.
+func (s *scope) Slow(name string) bool { return s.l.calc[name].Slow && !s.after }
 
 // Near lists every name there is, rows with their columns.
 func (s *scope) Near() []string {

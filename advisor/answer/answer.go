@@ -199,6 +199,7 @@ type Reason struct {
 	Source   string       `json:"source"`
 	Grade    string       `json:"grade"`
 	Proved   bool         `json:"proved"`
+	After    bool         `json:"after"` // looked at for these sizes only: searched, not proved
 	Weak     []string     `json:"weak,omitempty"`
 	Dim      quantity.Dim `json:"-"`
 	Blocks   bool         `json:"blocks"` // one of the rules in the way

@@ -341,7 +341,7 @@ func (q *problem) centre(reg []interval.I) {
 			q.reg[q.dims[i].Target] = t.Lo + (t.Hi-t.Lo)/2
 		}
 	}
-	q.prog.Run(q.reg)
+	q.all.Run(q.reg)
 }
 
 func spansOf(coords []interval.I) []float64 {

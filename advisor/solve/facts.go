@@ -17,6 +17,9 @@ func (q *problem) facts() []State {
 		c := &o.Checks[i]
 		s := &states[i]
 		s.Applies = q.applies(c)
+		if c.After {
+			s.Holds = NotProved
+		}
 		if !c.Need {
 			continue
 		}

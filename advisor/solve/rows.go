@@ -63,6 +63,7 @@ type problem struct {
 	rows  []row
 	spots []int // what the rows' at and targets are cut from
 	needs []int // checks that are needs
+	after []row // limits looked at on the finished design only
 	all   *tape.Program
 	reg   []float64 // best values, current targets
 	tmp   []float64
@@ -201,7 +202,13 @@ func (q *problem) limits() {
 		if when == No {
 			continue
 		}
-		add(row{sure: when == Yes, check: i, dim: -1, plus: c.Margin, must: c.Strength == link.Must}, c.Margin)
+		r := row{sure: when == Yes, check: i, dim: -1, plus: c.Margin, must: c.Strength == link.Must}
+		if c.After {
+			q.rests(&r, c.Margin)
+			q.after = append(q.after, r)
+			continue
+		}
+		add(r, c.Margin)
 	}
 	for _, i := range q.free {
 		d := q.dims[i]

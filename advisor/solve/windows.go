@@ -255,12 +255,22 @@ func (q *problem) answer(states []State, kept []bool, a against, b Budget) Answe
 	for _, d := range q.dims {
 		ans.Design[d.ID] = q.reg[d.Target]
 	}
+	for i := range q.after {
+		q.judgeRow(&q.after[i], states, false)
+	}
 	for i := range states {
 		c := &q.m.Option.Checks[i]
-		if c.Strength == link.Must && states[i].Holds == Depends {
+		switch {
+		case c.Strength != link.Must:
+		case states[i].Holds == Depends:
 			ans.Works = Depends
 			ans.Missing = append(ans.Missing, states[i].Of...)
+		case c.After && states[i].Holds == No: // another design might keep it
+			ans.Broken = append(ans.Broken, i)
 		}
+	}
+	if len(ans.Broken) > 0 {
+		ans.Works = NotProved
 	}
 	if b.Whole {
 		q.weak(states, kept, coordsOf(q), a)

@@ -42,7 +42,7 @@ func (w *Writer) Reasons(base *rules.Base, ans *solve.Answer) []answer.Reason {
 func (w *Writer) reason(base *rules.Base, c *link.Check, s *solve.State) answer.Reason {
 	r := answer.Reason{Rule: c.FullID, What: "limit", Strength: rules.StrengthWord(c.Strength), Ground: rules.GroundWord(c.Ground),
 		Text: w.Sentence(c.Why), Remedy: w.Sentence(c.Remedy), Source: base.Cite(c.From, c.Grade), Grade: c.Grade.String(),
-		Proved: s.Proved, Weak: s.Weak, Unit: answer.Unit(c.Dim), Dim: c.Dim}
+		Proved: s.Proved, After: c.After, Weak: s.Weak, Unit: answer.Unit(c.Dim), Dim: c.Dim}
 	if c.Need {
 		r.What, r.Unit = "need", ""
 	} else if m := s.Worst; !math.IsInf(m, 0) && !math.IsNaN(m) {

@@ -131,6 +131,9 @@ func (c *checker) unknownCall(name string) (says, remedy string) {
 	if _, unit := unitByName[name]; value || unit {
 		return name + " is a value, not a calculation", "write " + name + "*( ) to multiply"
 	}
+	if s, ok := c.scope.(interface{ Slow(string) bool }); ok && s.Slow(name) {
+		return name + " is slow, and a search would ask for it thousands of times", "let a cheap estimate stand here, and ask it in a limit with after: yes"
+	}
 	callable := []string{"min", "max", "abs", "sqrt", "low", "high", "degC", "degF"}
 	for _, n := range c.scope.Near() {
 		if _, ok := c.scope.Func(n); ok {

@@ -113,6 +113,7 @@ type Rule struct {
 	Left, Right       *lang.Expr // of a limit
 	Sense             Sense
 	When              *lang.Expr // nil: always
+	After             bool       // of a limit: looked at on the finished design, never in the search
 	Strength          Strength
 	Ground            Ground
 	Why, Remedy, From string // Why may hold {name} or {expression} pieces

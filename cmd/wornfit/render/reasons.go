@@ -51,6 +51,9 @@ func (p *Page) reasons(o *answer.Option, v Voice) {
 
 func (p *Page) reason(r answer.Reason, v Voice, brief bool) {
 	text := sentence(named(r))
+	if r.After {
+		text += " Asked of these sizes only: searched, not proved."
+	}
 	if brief {
 		p.Item(indent, "-", text+spare(r, v)+" ("+r.Rule+")"+source(r.Source, r.Grade))
 		return
