@@ -155,6 +155,22 @@ func TestNoFigureStandsForWhatIsNotKnown(t *testing.T) {
 	}
 }
 
+// A hub of one of two irons bears a pressure between what it would in each.
+func TestOfTwoMetalsARangeIsTold(t *testing.T) {
+	a := advise(t, base(t), shipped(t, "loose-hub"))
+	for _, o := range a.Options {
+		for _, r := range o.Reasons {
+			if o.ID == "shaft-leave+hub-bush-press+fit-press" && r.Rule == "bush-hub-unburst" {
+				if !strings.Contains(r.Text, " MPa to ") {
+					t.Errorf("told %q", r.Text)
+				}
+				return
+			}
+		}
+	}
+	t.Error("bush-hub-unburst was asked of no bush pressed in")
+}
+
 // A pin harder than the lathe cuts goes to the firm that grinds, at its price and
 // its days; with no firm listed it is not for this shop.
 func TestWhatTheShopCannotCutIsSentOut(t *testing.T) {

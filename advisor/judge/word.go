@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"wornfit/calc/interval"
 
 	"wornfit/advisor/answer"
 	"wornfit/advisor/solve"
@@ -69,8 +70,8 @@ func (j *Judged) doneBy() string {
 
 // unknown are the inputs that nobody stated, and the columns of rows that were
 // not found.
-func (j *Judged) unknown() map[tape.Node]bool {
-	out := map[tape.Node]bool{}
+func (j *Judged) unknown() map[tape.Node]interval.I {
+	out := map[tape.Node]interval.I{}
 	for i := range j.Option.Slots {
 		s := &j.Option.Slots[i]
 		k, ok := j.Model.Given[s.Name]
@@ -79,7 +80,9 @@ func (j *Judged) unknown() map[tape.Node]bool {
 			ok = true
 		}
 		if ok && !k.Is {
-			out[s.Node] = true
+			if out[s.Node] = k.Value; k.Value == (interval.I{}) {
+				out[s.Node] = interval.Whole()
+			}
 		}
 	}
 	return out

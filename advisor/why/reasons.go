@@ -87,7 +87,7 @@ func (w *Writer) kept(base *rules.Base, c *link.Check) string {
 
 func (w *Writer) value(n tape.Node, d quantity.Dim) string {
 	if w.Rests(n) {
-		return "(not known)"
+		return w.mayBe(n, d, true)
 	}
 	return w.Speech.Say(w.Reg[n], d)
 }
