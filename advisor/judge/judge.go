@@ -78,6 +78,7 @@ func (b *Bench) Judge(c link.Combination) (*Judged, error) {
 	known := b.Given.Fill(o)
 	sets, _, cut := o.PickSets(known, b.Given.Rows, mostSets)
 	shared, trade := solve.NewShared(), b.Base.NameOf(c)
+	defer shared.Rest()
 	var list []*Judged
 	for _, set := range sets {
 		j := &Judged{Combination: c, Option: o, Set: set, Cut: cut, trade: trade, bench: b}
@@ -185,6 +186,7 @@ func (b *Bench) enough(best, j *Judged, i int) bool {
 func (b *Bench) Finish(j *Judged) error {
 	j.Model.Near, j.Model.Beat = nil, nil
 	b.solve(j, solve.Thorough)
+	j.Model.Shared.Rest()
 	return nil
 }
 

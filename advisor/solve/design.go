@@ -20,6 +20,9 @@ func (Search) Design(m Model, b Budget) Answer {
 		return q.hopeless(facts, bad, b)
 	}
 	box := q.declared()
+	if b.Boxes == 0 { // a proof takes it apart
+		defer q.m.Shared.back(box)
+	}
 	q.centre(box)
 	musts, _ := q.sets()
 	wide := q.spans(box)
@@ -81,6 +84,7 @@ func (q *problem) within(box []interval.I) []interval.I {
 // other limits are told where the sizes come nearest to keeping them.
 func (q *problem) hopeless(facts []State, bad []int, b Budget) Answer {
 	box := q.declared()
+	defer q.m.Shared.back(box)
 	q.centre(box)
 	if b == Glance {
 		return Answer{Works: No, States: facts, Broken: bad, Reg: q.plain()}

@@ -2,6 +2,7 @@ package solve
 
 import (
 	"slices"
+	"sync"
 
 	"wornfit/calc/interval"
 	"wornfit/rules/link"
@@ -79,7 +80,7 @@ func (s *Shared) room(n int) []float64 {
 		s.floats = s.floats[:k]
 		return r
 	}
-	return make([]float64, n)
+	return registers.float(n)
 }
 
 // ranged gives registers for ranges; what stands in them means nothing.
@@ -89,8 +90,42 @@ func (s *Shared) ranged(n int) []interval.I {
 		s.ranges = s.ranges[:k]
 		return r
 	}
-	return make([]interval.I, n)
+	return registers.ranged(n)
 }
+
+// Rest hands the registers on to other options; it fills again when used again.
+func (s *Shared) Rest() {
+	for _, r := range s.floats {
+		registers.floats.Put(&r)
+	}
+	for _, r := range s.ranges {
+		registers.ranges.Put(&r)
+	}
+	s.floats, s.ranges = nil, nil
+}
+
+// registers are those no option uses now; each may serve an option no longer
+// than the one it was made for.
+var registers spares
+
+type spares struct{ floats, ranges sync.Pool }
+
+func (s *spares) float(n int) []float64 {
+	if r, ok := s.floats.Get().(*[]float64); ok && cap(*r) >= n {
+		return (*r)[:n]
+	}
+	return make([]float64, n, max(n, usual))
+}
+
+func (s *spares) ranged(n int) []interval.I {
+	if r, ok := s.ranges.Get().(*[]interval.I); ok && cap(*r) >= n {
+		return (*r)[:n]
+	}
+	return make([]interval.I, n, max(n, usual))
+}
+
+// usual is how many registers most options do with.
+const usual = 512
 
 // back takes registers of ranges that are no longer needed.
 func (s *Shared) back(r ...[]interval.I) { s.ranges = append(s.ranges, r...) }

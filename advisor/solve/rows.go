@@ -46,36 +46,39 @@ type row struct {
 	prog    *tape.Program // just what it needs
 	free    bool          // depends on a target
 	targets []int         // the free dimensions whose target it depends on
-	deduct  float64       // margin at target less margin at the worst corner, frozen
-	scale   float64       // margin that one machine width of every size is worth
+	line    line
+	deduct  float64 // margin at target less margin at the worst corner, frozen
+	scale   float64 // margin that one machine width of every size is worth
 }
 
 // problem is a Model laid out for the search.
 type problem struct {
-	m     Model
-	prog  *tape.Program
-	dims  []link.Dim
-	free  []int     // indexes of dimensions not held
-	width []float64 // by dimension: width to be cut to
-	unit  []float64 // by dimension: the length its margins are counted in
-	slots []slot
-	index []int32 // by node: its place among the slots and 1, or 0
-	rows  []row
-	spots []int // what the rows' at and targets are cut from
-	needs []int // checks that are needs
-	after []row // limits looked at on the finished design only
-	all   *tape.Program
-	reg   []float64 // best values, current targets
-	tmp   []float64
-	adj   []float64
-	dt    []float64 // slopes to targets
-	lead  []int     // by dimension: the one it suits, or -1
-	lp    maximin
-	lined straight // the active rows, as lines last drew them
-	here  straight // and where a climb stands
-	cuts  bundle
-	box   []interval.I
-	hasty bool // while climbing: a slot that no slope moves is left at its best value
+	m       Model
+	prog    *tape.Program
+	dims    []link.Dim
+	free    []int     // indexes of dimensions not held
+	width   []float64 // by dimension: width to be cut to
+	unit    []float64 // by dimension: the length its margins are counted in
+	slots   []slot
+	index   []int32 // by node: its place among the slots and 1, or 0
+	rows    []row
+	spots   []int // what the rows' at and targets are cut from
+	needs   []int // checks that are needs
+	after   []row // limits looked at on the finished design only
+	all     *tape.Program
+	reg     []float64 // best values, current targets
+	tmp     []float64
+	adj     []float64
+	dt      []float64 // slopes to targets
+	lead    []int     // by dimension: the one it suits, or -1
+	lp      maximin
+	lined   straight // the active rows, as lines last drew them
+	here    straight // and where a climb stands
+	cuts    bundle
+	box     []interval.I
+	moves   []bool // by node: what is not one value; nil: not asked yet
+	changed int    // counts changes of what the rows are held against
+	hasty   bool   // while climbing: a slot that no slope moves is left at its best value
 }
 
 // straight is rows made straight at a place: their margins there and their
@@ -170,6 +173,7 @@ func (q *problem) addSlot(s slot) {
 
 // spread sets the range of every cut from the widths.
 func (q *problem) spread() {
+	q.changed++
 	for i, d := range q.dims {
 		h := q.width[i] / 2
 		q.slots[q.index[d.Cut]-1].span = interval.I{Lo: -h, Hi: h}

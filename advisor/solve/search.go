@@ -168,6 +168,10 @@ func (q *problem) climb(active []bool, span []float64, a against, steps int, eno
 	return top
 }
 
+// patience is how many times the pace of its last step a climb may need to make
+// good what it lacks before it gives up.
+const patience = 30
+
 func (q *problem) climbs(active []bool, span []float64, a against, steps int, enough float64) float64 {
 	n := len(q.free)
 	y := q.coordinates()
@@ -181,7 +185,7 @@ func (q *problem) climbs(active []bool, span []float64, a against, steps int, en
 	q.swap()
 	cuts := &q.cuts
 	cuts.forget()
-	for range steps {
+	for left := steps; left > 0; left-- {
 		if top >= enough {
 			break
 		}
@@ -207,9 +211,13 @@ func (q *problem) climbs(active []bool, span []float64, a against, steps int, en
 			shrink(reach, 1.5)
 		}
 		cuts.moved(here, &q.lined, d)
+		gain := v - top
 		top = v
 		copy(y, try)
 		q.swap()
+		if enough == 0 && top+patience*gain*float64(left) < 0 { // not to be had at many times this pace
+			break
+		}
 	}
 	q.place(y)
 	return top
@@ -233,19 +241,24 @@ func shrink(reach []float64, by float64) bool {
 func (q *problem) lines(active []bool, a against) float64 {
 	n, out := len(q.free), &q.lined
 	out.m, out.at = out.m[:0], out.at[:0]
-	low := math.Inf(1)
+	low, now := math.Inf(1), q.coordinates()
 	for i := range q.rows {
 		if !active[i] {
 			continue
 		}
 		r := &q.rows[i]
-		v := q.corner(r, a)
 		k := len(out.m)
 		if len(out.g) <= k {
 			out.g = append(out.g, make([]float64, n))
 		}
-		g := out.g[k]
-		q.slopes(r, g)
+		g, v := out.g[k], 0.0
+		if q.straight(r, a, now) {
+			v = r.line.margin(now)
+			copy(g, r.line.g)
+		} else {
+			v = q.corner(r, a)
+			q.slopes(r, g)
+		}
 		size := 0.0
 		for c, j := range q.free {
 			size += math.Abs(g[c]) * q.unit[j]

@@ -26,6 +26,7 @@ func (q *problem) weak(states []State, kept []bool, span []float64, a against) {
 				continue
 			}
 			q.reg[s.Node] = v
+			q.changed++
 			if low, _ := q.truly(musts, a); low < 0 && q.climb(musts, span, a, 30, 0) < 0 {
 				if low, row := q.truly(musts, a); low < 0 && q.rows[row].check >= 0 {
 					st := &states[q.rows[row].check]
@@ -35,6 +36,7 @@ func (q *problem) weak(states []State, kept []bool, span []float64, a against) {
 			q.place(at)
 		}
 		q.reg[s.Node] = was
+		q.changed++
 	}
 	q.prog.Run(q.reg)
 }

@@ -42,8 +42,15 @@ type told struct{ fault.Fault }
 
 func (t told) Unwrap() error { return t.Fault }
 
+// usualSlots is how many inputs most options do with.
+const usualSlots = 160
+
 func newLowering(l *linker, pick *Pick) *lowering {
-	return &lowering{l: l, b: tape.NewBuilder(), pick: pick, done: map[asked]*outcome{}, seen: map[string]tape.Node{}}
+	lw := &lowering{l: l, b: tape.NewBuilder(), pick: pick, done: map[asked]*outcome{}, seen: map[string]tape.Node{}}
+	if pick == nil {
+		lw.slots = make([]Slot, 0, usualSlots)
+	}
+	return lw
 }
 
 // expr lowers an expression as the file of e reads it. 0: a fault was told.

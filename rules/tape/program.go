@@ -35,6 +35,7 @@ type Program struct {
 // work is room that intervals need beside their registers.
 type work struct {
 	need  []bool    // by node: every kept point needs it to be a number
+	hangs []uint8   // by node: how it hangs on what moves
 	x     []float64 // a kernel's arguments
 	p     *Program
 	reg   []interval.I
