@@ -50,7 +50,7 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 		return a, nil
 	}
 	shop := &judge.Bench{Base: base, Given: given.New(base, cond), Speech: ask.Speech, Weights: weights(base, c),
-		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond), Made: made(c, f)}
+		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond), Made: made(c, f), Asked: ask.Only}
 	judged, err := each(longestFirst(link.All(base.Input, purpose)), shop.Judge)
 	if err != nil {
 		return nil, err

@@ -37,6 +37,7 @@ type Bench struct {
 	Called  map[string]string
 	Near    map[link.Side][]string
 	Made    []Made
+	Asked   []string     // ids and trade names that are to be told in full
 	Solver  solve.Solver // nil: the search of package solve
 }
 
@@ -71,6 +72,9 @@ func (j *Judged) Open() bool { return j.Verdict != answer.RuledOut }
 // A set is solved only while it may still beat the best found: the glance tells
 // the most it can earn.
 func (b *Bench) Judge(c link.Combination) (*Judged, error) {
+	if out, err := b.screen(c); out != nil || err != nil {
+		return out, err
+	}
 	o, err := c.Link(b.Base.Input)
 	if err != nil {
 		return nil, err
@@ -109,6 +113,25 @@ func (b *Bench) Judge(c link.Combination) (*Judged, error) {
 
 // unfound reports whether the search ended with neither a design nor a proof.
 func (j *Judged) unfound() bool { return j.Found.Works == solve.NotProved }
+
+// screen rules out by needs alone, before the option is linked; nil: it may be
+// open, or is to be told in full.
+func (b *Bench) screen(c link.Combination) (*Judged, error) {
+	trade := b.Base.NameOf(c)
+	if slices.Contains(b.Asked, c.ID) || trade != nil && slices.Contains(b.Asked, trade.ID) {
+		return nil, nil
+	}
+	o, err := c.Needs(b.Base.Input)
+	if err != nil {
+		return nil, err
+	}
+	j := &Judged{Combination: c, Option: o, trade: trade, bench: b}
+	j.Model = b.model(o, b.Given.Fill(o), link.PickSet{})
+	if b.solve(j, solve.Glance); j.Verdict != answer.RuledOut {
+		return nil, nil
+	}
+	return j, nil
+}
 
 // mostRuled is how many sets are worked out to word an option that is ruled out.
 const mostRuled = 3

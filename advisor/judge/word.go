@@ -149,6 +149,9 @@ func (b *Bench) missing(j *Judged) []answer.Missing {
 
 func (j *Judged) scores(b *Bench, a *answer.Option) {
 	for _, c := range b.Base.Input.Criteria {
+		if j.Option.Criteria[c.ID] == 0 { // ruled out before it was worked out
+			continue
+		}
 		e := j.Mark.Scores[c.ID]
 		s := answer.Score{Value: finite(e.Value), Unit: answer.Unit(c.Dim), Points: e.Points, Parts: []answer.Part{}, Dim: c.Dim}
 		for _, p := range j.Option.Scores {

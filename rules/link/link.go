@@ -30,13 +30,17 @@ type linker struct {
 // joints (and of "fit" for a static purpose) and a purpose into one option. The
 // error is a fault.List that names every fault met.
 func Link(in Input, shaft, hub *Part, holds map[string]*Part, purpose *Part) (*Option, error) {
+	return link(in, Combination{Shaft: shaft, Hub: hub, Holds: holds, Purpose: purpose}, (*linker).lower)
+}
+
+func link(in Input, c Combination, lower func(*linker)) (*Option, error) {
 	l := &linker{
 		in: &in,
 		opt: &Option{
-			ID: ID(shaft, hub, purpose, holds), Shaft: shaft, Hub: hub, Purpose: purpose, Holds: map[string]*Part{},
+			ID: ID(c.Shaft, c.Hub, c.Purpose, c.Holds), Shaft: c.Shaft, Hub: c.Hub, Purpose: c.Purpose, Holds: map[string]*Part{},
 			Totals: map[string]tape.Node{}, Criteria: map[string]tape.Node{},
 		},
-		shaft: newEnv(shaft, nil), hub: newEnv(hub, nil), purpose: newEnv(purpose, nil),
+		shaft: newEnv(c.Shaft, nil), hub: newEnv(c.Hub, nil), purpose: newEnv(c.Purpose, nil),
 		holds: map[string]*env{}, sums: map[string]tape.Node{},
 	}
 	scoring := in.Scoring
@@ -48,11 +52,11 @@ func Link(in Input, shaft, hub *Part, holds map[string]*Part, purpose *Part) (*O
 		l.common = newEnv(in.Common, nil)
 	}
 	l.first, l.second = cuttingOrder(l.shaft, l.hub)
-	l.hold(holds)
+	l.hold(c.Holds)
 	if l.faults != nil {
 		return nil, l.failed()
 	}
-	l.lower()
+	lower(l)
 	if l.faults != nil {
 		return nil, l.failed()
 	}
