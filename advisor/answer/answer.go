@@ -87,6 +87,7 @@ type Option struct {
 	Locks      map[string]string `json:"locks"`
 	Picks      map[string]string `json:"picks"`
 	DoneBy     string            `json:"done_by"`
+	Care       []string          `json:"care"` // what wants care beside the rules: sizes held close, coarse gauges, numbers not sure
 	Verdict    string            `json:"verdict"`
 	Kind       string            `json:"kind"`
 	Rank       int               `json:"rank"`

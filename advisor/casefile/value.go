@@ -1,6 +1,7 @@
 package casefile
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"regexp"
@@ -123,7 +124,7 @@ func (r *reader) typed(n yamldoc.Node, dim quantity.Dim, kind, example string, f
 	switch {
 	case v.Text == "" || v.Text == "unknown":
 		return v
-	case dim == quantity.Number && slip(n), dim != quantity.Number && r.bare(n, example):
+	case dim == quantity.Number && slip(n), dim != quantity.Number && r.bare(n, cmp.Or(example, usualExample[dim])):
 		return v
 	}
 	t, err := parse(v.Text, dim, kind)
@@ -181,6 +182,11 @@ func (r *reader) bare(n yamldoc.Node, example string) bool {
 		n.Fault(t+" has no unit", "write the unit, like "+example)
 	}
 	return true
+}
+
+// usualExample is what is shown of a quantity whose entry gives no example.
+var usualExample = map[quantity.Dim]string{
+	quantity.LengthDim: "0.02 mm", quantity.TimeDim: "5 days", quantity.MoneyDim: "90 EUR", quantity.HardnessHB: "300 HB",
 }
 
 // slip tells a number that reads two ways even where no unit is asked for.

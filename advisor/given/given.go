@@ -180,7 +180,9 @@ func (s *Source) Rows(table string) []link.RowValues {
 		var out []link.RowValues
 		for _, r := range s.cond.Rows(table) {
 			if k := r.Columns["sent_out"]; table == "shop.machines" && k.Best == 1 {
-				s.firm(r.Columns)
+				if s.firm(r.Columns) {
+					r.Called += " (price, days or tolerance assumed)"
+				}
 			}
 			out = append(out, link.RowValues{ID: r.ID, Says: r.Called, Columns: r.Columns})
 		}
@@ -191,8 +193,9 @@ func (s *Source) Rows(table string) []link.RowValues {
 
 // firm fills in what a case need not say of a firm: it works as the finest
 // machine of the rule base that does the same, takes any part it is asked for,
-// and its price and time are what the vocabulary lets them stand for.
-func (s *Source) firm(row map[string]link.Known) {
+// and its price and time are what the vocabulary lets them stand for. It reports
+// whether any of price, time and tolerance was taken so.
+func (s *Source) firm(row map[string]link.Known) (assumed bool) {
 	var like map[string]link.Known
 	for _, m := range s.base.Rows("machines") {
 		same := true
@@ -219,7 +222,9 @@ func (s *Source) firm(row map[string]link.Known) {
 			continue
 		}
 		row[col] = k
+		assumed = assumed || col == "price" || col == "days" || col == "tolerance"
 	}
+	return assumed
 }
 
 // Missing gives the vocabulary's question for a slot that is not known.

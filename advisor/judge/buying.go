@@ -44,7 +44,7 @@ func (b *Bench) Buying(list []*Judged, told []answer.Option) *answer.Buying {
 	case buy == nil:
 		return &answer.Buying{Text: "Buying a new " + name + " is not among what works (" + refused.Combination.ID + "): " + why.Decides(reasonsOf(told, refused.Combination.ID)) + "."}
 	case repair == nil:
-		return &answer.Buying{Text: "Nothing works but a bought " + name + "."}
+		return &answer.Buying{Text: "Everything that is known to work wants a bought " + name + "."}
 	}
 	slot, ok := buy.Option.Slot("hub.price")
 	if !ok {

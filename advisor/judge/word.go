@@ -43,6 +43,7 @@ func (j *Judged) word() answer.Option {
 	a.Conflict = append(a.Conflict, why.Conflict(a.Reasons)...)
 	a.Missing = append(a.Missing, b.missing(j)...)
 	j.scores(b, &a)
+	a.Care = j.care()
 	a.Values = append(a.Values, j.values(w)...)
 	a.Mistakes = append(a.Mistakes, w.Mistakes()...)
 	a.Neighbours = append(a.Neighbours, w.Neighbours(b.Near)...)

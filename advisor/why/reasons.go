@@ -111,13 +111,22 @@ func (w *Writer) side(base *rules.Base, n tape.Node) string {
 	return ""
 }
 
-// Decides is the one reason that decided: the first that blocks, else the
-// first should that is broken; "" when nothing stands in the way.
+// Decides is the one reason that decided: the first that blocks, what no shop and
+// no wish could change before the rest, else the first should that is broken; ""
+// when nothing stands in the way.
 func Decides(reasons []answer.Reason) string {
+	first := ""
 	for _, r := range reasons {
-		if r.Blocks {
+		switch {
+		case !r.Blocks:
+		case r.Ground != "shop" && r.Ground != "wish":
 			return r.Text
+		case first == "":
+			first = r.Text
 		}
+	}
+	if first != "" {
+		return first
 	}
 	for _, r := range reasons {
 		if r.Holds == nil && r.Strength == "must" {

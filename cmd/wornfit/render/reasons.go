@@ -93,6 +93,9 @@ func doubted(r answer.Reason) string {
 	}
 }
 
+// untellable is a length no gauge in a shop can tell, m.
+const untellable = 0.05e-6
+
 // spare says the margin of a limit.
 func spare(r answer.Reason, v Voice) string {
 	if r.Margin == nil || math.IsNaN(*r.Margin) || math.Abs(*r.Margin) >= uncounted {
@@ -103,7 +106,10 @@ func spare(r answer.Reason, v Voice) string {
 	case r.Holds == nil:
 		return ""
 	case *r.Holds:
-		return " To spare: " + text + "."
+		if r.Dim == quantity.LengthDim && math.Abs(*r.Margin) < untellable {
+			return " Nothing to spare at the worst."
+		}
+		return " To spare at the worst: " + text + "."
 	}
 	return " Short by " + text + "."
 }
