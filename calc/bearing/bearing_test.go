@@ -21,36 +21,36 @@ func TestPressureAndSpeedAgreeWithTheBook(t *testing.T) {
 	r := outside.Get(t, outside.Read(t, "worked.json"), "C09")
 	load, bore, speed := q.Force(r.In(t, "F")), q.Length(r.In(t, "D")), q.Rotation(r.In(t, "n"))
 	p, err := bearing.Pressure(load, bore, q.Length(r.In(t, "chosen_L")))
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "P", float64(p))
 	v, err := bearing.SlidingSpeed(bore, speed)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "V", float64(v))
 	// the length at which pv just meets the limit
 	atOne, err := bearing.Pressure(load, bore, 1)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	pv, err := bearing.PressureSpeed(atOne, v)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "min_length", float64(pv)/r.In(t, "PV"))
 }
 
 func TestPressureAndDutyOfABrassBush(t *testing.T) {
 	r := outside.Get(t, outside.Read(t, "worked.json"), "C11")
 	p, err := bearing.Pressure(q.Force(r.In(t, "F")), q.Length(r.In(t, "D")), q.Length(r.In(t, "L")))
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "Pmax", float64(p)*4/math.Pi) // the book spreads the load as a cosine
 	pv, err := bearing.PressureSpeed(p, q.Speed(r.In(t, "V")))
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "PV", float64(pv))
 }
 
 // Swinging half a turn to either side covers two turns a cycle.
 func TestSwingingHalfATurnEachWayIsTwoTurns(t *testing.T) {
 	swing, err := bearing.SwingSpeed(0.025, math.Pi, 3)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	turn, err := bearing.SlidingSpeed(0.025, 6)
-	fine(t, err)
-	near(t, "speed", float64(swing), float64(turn), 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "speed", float64(swing), float64(turn), 1e-12)
 }
 
 func bushedOf(t *testing.T, r outside.Row, press q.Length) bearing.Bushed {
@@ -77,7 +77,7 @@ func TestHotClearanceAgreesWithASecondRoute(t *testing.T) {
 		n++
 		for _, press := range []q.Length{20e-6, 50e-6} {
 			got, notes, err := bearing.HotClearance(bushedOf(t, r, press))
-			fine(t, err)
+			kerneltest.Fine(t, err)
 			if len(notes) > 0 {
 				t.Errorf("%s: notes %v, want none", id, notes)
 			}
@@ -87,7 +87,7 @@ func TestHotClearanceAgreesWithASecondRoute(t *testing.T) {
 			r.Want(t, "pressure_change", float64(got.Press-got.PressCold))
 		}
 		stiff, _, err := bearing.StiffBoreGrowth(stiffOf(t, r))
-		fine(t, err)
+		kerneltest.Fine(t, err)
 		r.Want(t, "stiff_bore_grows", float64(stiff))
 	}
 	if n < 6 {
@@ -120,19 +120,19 @@ func TestHotClearanceAgreesWithTheLayers(t *testing.T) {
 			Shaft: 0.025, Clearance: 60e-6, Press: c.press, Bush: interference.Ring{Bore: 0.025, Outside: 0.032, Elastic: bronze},
 			Housing: 0.060, HousingMetal: c.housing, BushWarmer: c.warmer, HousingWarmer: c.warmer,
 		})
-		fine(t, err)
+		kerneltest.Fine(t, err)
 		stack := interference.Stack{
 			Bore:         0.025,
 			Parts:        []interference.Part{{Outside: 0.032, Elastic: bronze}, {Outside: 0.060, Elastic: c.housing}},
 			Interference: []q.Length{c.press},
 		}
 		cold, _, err := interference.Press(stack)
-		fine(t, err)
+		kerneltest.Fine(t, err)
 		stack.Parts[0].Warmer, stack.Parts[1].Warmer = c.warmer, c.warmer
 		hot, open, err := interference.Press(stack)
-		fine(t, err)
-		near(t, c.what+", bore", float64(got.BoreGrows), float64(hot.BoreGrows[0]-cold.BoreGrows[0]), 1e-9)
-		near(t, c.what+", clearance", float64(got.Clearance-60e-6), float64(got.BoreGrows), 1e-9)
+		kerneltest.Fine(t, err)
+		kerneltest.Near(t, c.what+", bore", float64(got.BoreGrows), float64(hot.BoreGrows[0]-cold.BoreGrows[0]), 1e-9)
+		kerneltest.Near(t, c.what+", clearance", float64(got.Clearance-60e-6), float64(got.BoreGrows), 1e-9)
 		if math.Abs(float64(got.Press-hot.Pressure[0])) > 1e-3 || len(notes) != len(open) {
 			t.Errorf("%s: press %v, notes %v; layers %v, %v", c.what, got.Press, notes, hot.Pressure[0], open)
 		}
@@ -145,12 +145,12 @@ func TestABushHeldInSteelLosesClearance(t *testing.T) {
 	r := outside.Get(t, outside.Read(t, "reference.json"), "R50-60/60/60")
 	b := bushedOf(t, r, 30e-6)
 	got, _, err := bearing.HotClearance(b)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "free_bush_grows", float64(b.Bush.Bore)*float64(b.Bush.Alpha)*float64(b.BushWarmer))
 	free, _, err := bearing.PlainHotClearance(bearing.Plain{
 		Shaft: b.Shaft, Clearance: b.Clearance, HubGrows: b.Bush.Alpha, HubsWarmer: b.BushWarmer, ShaftExpands: b.ShaftExpands, ShaftWarmer: b.ShaftWarmer,
 	})
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	if !(got.Clearance < b.Clearance && free > b.Clearance) {
 		t.Errorf("held %v, free %v, cold %v; want the cold one between", got.Clearance, free, b.Clearance)
 	}
@@ -170,12 +170,12 @@ func TestStiffHousingIsAShortcutForThinWalls(t *testing.T) {
 			Shaft: 0.025, Press: 20e-6, Bush: interference.Ring{Bore: 0.025, Outside: c.outside, Elastic: bronze},
 			Housing: 2 * c.outside, HousingMetal: steel, BushWarmer: 60, HousingWarmer: 60,
 		})
-		fine(t, err)
+		kerneltest.Fine(t, err)
 		short, notes, err := bearing.StiffBoreGrowth(bearing.Stiff{
 			Bore: 0.025, Outside: c.outside, Nu: 0.34, BushExpands: 18e-6, HousingGrows: 11.7e-6, BushWarmer: 60, HousingsWarmer: 60,
 		})
-		fine(t, err)
-		near(t, "short against full", float64(short), float64(full.BoreGrows), c.within)
+		kerneltest.Fine(t, err)
+		kerneltest.Near(t, "short against full", float64(short), float64(full.BoreGrows), c.within)
 		if (len(notes) > 0) != c.noted {
 			t.Errorf("bush of outside %v: notes %v", c.outside, notes)
 		}
@@ -185,8 +185,8 @@ func TestStiffHousingIsAShortcutForThinWalls(t *testing.T) {
 func TestASeizedShaftIsNoted(t *testing.T) {
 	p := bearing.Plain{Shaft: 0.025, Clearance: 10e-6, HubGrows: 11.7e-6, ShaftExpands: 11.7e-6, HubsWarmer: 20, ShaftWarmer: 80}
 	hot, notes, err := bearing.PlainHotClearance(p)
-	fine(t, err)
-	near(t, "hot", float64(hot), 10e-6-0.025*11.7e-6*60, 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "hot", float64(hot), 10e-6-0.025*11.7e-6*60, 1e-12)
 	if len(notes) != 1 || !strings.Contains(notes[0].Says, "no clearance left") {
 		t.Errorf("notes %v, want one", notes)
 	}
@@ -249,20 +249,6 @@ func TestRefusals(t *testing.T) {
 		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
 			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
 		}
-	}
-}
-
-func fine(t *testing.T, err error) {
-	t.Helper()
-	if err != nil {
-		t.Fatal(err)
-	}
-}
-
-func near(t *testing.T, what string, got, want, rel float64) {
-	t.Helper()
-	if !(math.Abs(got-want) <= rel*math.Abs(want)) {
-		t.Errorf("%s = %.12g, want %.12g within %g of it", what, got, want, rel)
 	}
 }
 

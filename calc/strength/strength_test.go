@@ -19,10 +19,10 @@ func TestCombinedStressAgreesWithTheBook(t *testing.T) {
 	r := outside.Get(t, outside.Read(t, "worked.json"), "D02")
 	σ, τ := q.Stress(r.In(t, "bending")), q.Stress(r.In(t, "torsion"))
 	shear, err := strength.GreatestShear(σ, τ)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "max_shear", float64(shear))
 	normal, err := strength.GreatestNormal(σ, τ)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "max_normal", float64(normal))
 }
 
@@ -33,13 +33,13 @@ func TestTorqueAtAFilletAgreesWithTheBook(t *testing.T) {
 	large, small := q.Length(r.In(t, "D")), q.Length(r.In(t, "d"))
 	for n, radius := range map[string]string{"1": "r1", "2": "r2"} {
 		k, notes, err := strength.FilletTwisting(strength.Shoulder{Large: large, Small: small, Radius: q.Length(r.In(t, radius))})
-		fine(t, err)
+		kerneltest.Fine(t, err)
 		if len(notes) > 0 {
 			t.Errorf("notes %v, want none", notes)
 		}
 		r.Want(t, "Kts_"+radius, k)
 		atOne, err := strength.Twisting(strength.Section{Outside: small}, 1)
-		fine(t, err)
+		kerneltest.Fine(t, err)
 		chart := map[string]float64{"1": 1.33, "2": 1.20}[n] // the book's own readings
 		r.Want(t, "T"+n, r.In(t, "tau_allow")/float64(atOne)/chart)
 	}
@@ -50,15 +50,15 @@ func TestFilletFactorsAgreeWithTheBooks(t *testing.T) {
 	for _, id := range []string{"D13-1.1-0.05", "D13-1.2-0.1", "D13-1.02-0.02"} {
 		r := outside.Get(t, rows, id)
 		k, _, err := strength.FilletBending(shoulder(r.In(t, "D_over_d"), r.In(t, "r_over_d")))
-		fine(t, err)
+		kerneltest.Fine(t, err)
 		r.Want(t, "Kt_bending", k)
 	}
 	r := outside.Get(t, rows, "D12")
 	k, _, err := strength.FilletBending(shoulder(r.In(t, "D_over_d"), r.In(t, "r_over_d")))
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "Kt_bending_modern", k)
 	k, _, err = strength.FilletTwisting(shoulder(r.In(t, "D_over_d"), r.In(t, "r_over_d")))
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "Kts", k)
 }
 
@@ -72,13 +72,13 @@ func TestFilletFactorsAgreeWithFiniteElements(t *testing.T) {
 	for _, r := range rows {
 		s := shoulder(r.In(t, "D_over_d"), r.In(t, "r_over_d"))
 		k, notes, err := strength.FilletBending(s)
-		fine(t, err)
+		kerneltest.Fine(t, err)
 		if len(notes) > 0 {
 			t.Errorf("%s: notes %v, want none", r.ID, notes)
 		}
 		r.WantWithin(t, "bending", k, 0.99, 1.01)
 		k, _, err = strength.FilletTwisting(s)
-		fine(t, err)
+		kerneltest.Fine(t, err)
 		r.WantWithin(t, "torsion", k, 0.986, 1.014)
 	}
 }
@@ -110,39 +110,39 @@ func TestBendingAndTwistingBySlices(t *testing.T) {
 		inertia += y * y * width * outside / n
 	}
 	σ, err := strength.Bending(strength.Section{Bore: bore, Outside: outside}, moment)
-	fine(t, err)
-	near(t, "bending", float64(σ), moment*outside/2/inertia, 1e-6)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "bending", float64(σ), moment*outside/2/inertia, 1e-6)
 	τ, err := strength.Twisting(strength.Section{Bore: bore, Outside: outside}, moment)
-	fine(t, err)
-	near(t, "twisting", float64(τ), moment*outside/2/(2*inertia), 1e-6)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "twisting", float64(τ), moment*outside/2/(2*inertia), 1e-6)
 }
 
 func TestSolidShaftKeepsCubeAndFourthPower(t *testing.T) {
 	left, err := strength.StrengthLeft(0, 0.025, 0.0245)
-	fine(t, err)
-	near(t, "strength", left, 0.98*0.98*0.98, 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "strength", left, 0.98*0.98*0.98, 1e-12)
 	left, err = strength.StiffnessLeft(0, 0.025, 0.0245)
-	fine(t, err)
-	near(t, "stiffness", left, 0.98*0.98*0.98*0.98, 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "stiffness", left, 0.98*0.98*0.98*0.98, 1e-12)
 	left, err = strength.StrengthLeft(0.01, 0.025, 0.025)
-	fine(t, err)
-	near(t, "nothing turned off", left, 1, 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "nothing turned off", left, 1, 1e-12)
 }
 
 func TestStrengthLeftIsTheRatioOfTheStresses(t *testing.T) {
 	before, err := strength.Bending(strength.Section{Bore: 0.012, Outside: 0.030}, 100)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	after, err := strength.Bending(strength.Section{Bore: 0.012, Outside: 0.028}, 100)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	left, err := strength.StrengthLeft(0.012, 0.030, 0.028)
-	fine(t, err)
-	near(t, "left", left, float64(before/after), 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "left", left, float64(before/after), 1e-12)
 }
 
 func TestShearAloneCountsRootThree(t *testing.T) {
 	v, err := strength.VonMises(0, 100e6)
-	fine(t, err)
-	near(t, "von Mises", float64(v), math.Sqrt(3)*100e6, 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "von Mises", float64(v), math.Sqrt(3)*100e6, 1e-12)
 }
 
 func TestRefusals(t *testing.T) {
@@ -171,20 +171,6 @@ func TestRefusals(t *testing.T) {
 		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
 			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
 		}
-	}
-}
-
-func fine(t *testing.T, err error) {
-	t.Helper()
-	if err != nil {
-		t.Fatal(err)
-	}
-}
-
-func near(t *testing.T, what string, got, want, rel float64) {
-	t.Helper()
-	if !(math.Abs(got-want) <= rel*math.Abs(want)) {
-		t.Errorf("%s = %.12g, want %.12g within %g of it", what, got, want, rel)
 	}
 }
 

@@ -26,7 +26,7 @@ func TestBushLifeAgreesWithTheBook(t *testing.T) {
 		Bore: q.Length(r.In(t, "D")), Length: q.Length(r.In(t, "L")), Load: q.Force(r.In(t, "F")), Speed: q.Speed(r.In(t, "V")),
 		K: wear.Factor(r.In(t, "K")), Motion: r.In(t, "f1"), Surroundings: r.In(t, "f2"),
 	}, q.Length(r.In(t, "wear")))
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r.Want(t, "life", float64(life))
 	turns := float64(life) * r.In(t, "V") / (math.Pi * r.In(t, "D"))
 	r.Want(t, "revolutions", turns)
@@ -37,10 +37,10 @@ var eye = wear.History{New: 50e-6, Now: 250e-6, Hours: 4000 * hour, NewU: 10e-6,
 
 func TestRateIsWearOverHours(t *testing.T) {
 	rate, u, notes, err := wear.Rate(eye)
-	fine(t, err)
-	near(t, "rate in µm per 1000 h", float64(rate)*1e6*1000*hour, 50, 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "rate in µm per 1000 h", float64(rate)*1e6*1000*hour, 50, 1e-12)
 	// by hand: (18.03/200)² + (400/4000)² = 0.1346²
-	near(t, "U of the rate", float64(u/rate), math.Sqrt((10*10+15*15)/(200.*200)+0.01), 1e-12)
+	kerneltest.Near(t, "U of the rate", float64(u/rate), math.Sqrt((10*10+15*15)/(200.*200)+0.01), 1e-12)
 	if len(notes) > 0 {
 		t.Errorf("notes %v, want none", notes)
 	}
@@ -48,8 +48,8 @@ func TestRateIsWearOverHours(t *testing.T) {
 
 func TestLifeLeftIsRoomOverRate(t *testing.T) {
 	left, _, notes, err := wear.LifeLeft(eye, 400e-6)
-	fine(t, err)
-	near(t, "hours left", float64(left)/hour, 3000, 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "hours left", float64(left)/hour, 3000, 1e-12)
 	if len(notes) > 0 {
 		t.Errorf("notes %v, want none", notes)
 	}
@@ -65,7 +65,7 @@ func TestUncertaintyOfLifeByDrawing(t *testing.T) {
 	h := eye
 	h.NewU, h.NowU, h.HoursU = 2e-6, 3e-6, 40*hour // taken as standard deviations
 	_, u, _, err := wear.LifeLeft(h, 400e-6)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	r := rand.New(rand.NewPCG(3, 4))
 	const n = 40000
 	var sum, squares float64
@@ -75,18 +75,18 @@ func TestUncertaintyOfLifeByDrawing(t *testing.T) {
 		d.Now += q.Length(r.NormFloat64()) * h.NowU
 		d.Hours += q.Time(r.NormFloat64()) * h.HoursU
 		left, _, _, err := wear.LifeLeft(d, 400e-6)
-		fine(t, err)
+		kerneltest.Fine(t, err)
 		sum += float64(left)
 		squares += float64(left) * float64(left)
 	}
 	spread := math.Sqrt(squares/n - sum/n*sum/n)
-	near(t, "U of the life", float64(u), spread, 0.02) // the spread of 40000 draws is good to 0.4 %, the slopes to 1 %
+	kerneltest.Near(t, "U of the life", float64(u), spread, 0.02) // the spread of 40000 draws is good to 0.4 %, the slopes to 1 %
 }
 
 func TestALimitAlreadyPassedIsLessThanNothing(t *testing.T) {
 	left, _, notes, err := wear.LifeLeft(eye, 240e-6)
-	fine(t, err)
-	near(t, "hours left", float64(left)/hour, -200, 1e-9)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "hours left", float64(left)/hour, -200, 1e-9)
 	if len(notes) != 1 || !strings.Contains(notes[0].Says, "passed by 0.01 mm") {
 		t.Errorf("notes %v, want one that it is passed", notes)
 	}
@@ -96,7 +96,7 @@ func TestWearInTheNoiseIsNoted(t *testing.T) {
 	h := eye
 	h.Now = 60e-6
 	_, _, notes, err := wear.Rate(h)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	if len(notes) != 1 || !strings.Contains(notes[0].Says, "the rate may be none") {
 		t.Errorf("notes %v, want one on the uncertainty", notes)
 	}
@@ -107,20 +107,20 @@ func TestWearInTheNoiseIsNoted(t *testing.T) {
 func TestBushLifeAgainstDepth(t *testing.T) {
 	b := wear.Bush{Bore: 0.025, Length: 0.02, Load: 500, Speed: 0.1, K: 1e-15, Motion: 1, Surroundings: 1}
 	life, err := wear.BushLife(b, 100e-6)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	w, err := wear.Depth(b.K, q.Stress(float64(b.Load)/float64(b.Bore*b.Length)), b.Speed, life)
-	fine(t, err)
-	near(t, "even wear in that life", float64(w), 100e-6*math.Pi/4, 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "even wear in that life", float64(w), 100e-6*math.Pi/4, 1e-12)
 }
 
 func TestTwiceTheLoadHalfTheLife(t *testing.T) {
 	b := wear.Bush{Bore: 0.025, Length: 0.02, Load: 500, Speed: 0.1, K: 1e-15, Motion: 1.3, Surroundings: 1}
 	light, err := wear.BushLife(b, 100e-6)
-	fine(t, err)
+	kerneltest.Fine(t, err)
 	b.Load *= 2
 	heavy, err := wear.BushLife(b, 100e-6)
-	fine(t, err)
-	near(t, "life", float64(heavy), float64(light)/2, 1e-12)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "life", float64(heavy), float64(light)/2, 1e-12)
 }
 
 func TestRefusals(t *testing.T) {
@@ -168,20 +168,6 @@ func TestRefusals(t *testing.T) {
 		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
 			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
 		}
-	}
-}
-
-func fine(t *testing.T, err error) {
-	t.Helper()
-	if err != nil {
-		t.Fatal(err)
-	}
-}
-
-func near(t *testing.T, what string, got, want, rel float64) {
-	t.Helper()
-	if !(math.Abs(got-want) <= rel*math.Abs(want)) {
-		t.Errorf("%s = %.12g, want %.12g within %g of it", what, got, want, rel)
 	}
 }
 
