@@ -207,6 +207,35 @@ func TestWhatTheShopCannotCutIsSentOut(t *testing.T) {
 	}
 }
 
+// A hub bored by a firm, bushed at the bench and bored again by the firm is away
+// twice; the price is that of the part.
+func TestTwoTripsTakeTwiceAsLong(t *testing.T) {
+	text := shipped(t, "lever-eye")
+	at := strings.Index(text, "    - {id: mill,")
+	end := at + strings.Index(text[at:], "\n") + 1
+	if at < 0 {
+		t.Fatal("the case has no mill")
+	}
+	text = swap(t, text[:at]+text[end:], "does: [turn, bore], tolerance: 0.02 mm", "does: [turn], tolerance: 0.02 mm")
+	text = swap(t, text, "    - {does: grind,", "    - {does: bore, called: jig borer, tolerance: 0.013 mm, price: 150 EUR, days: 7 days}\n    - {does: grind,")
+	for _, o := range advise(t, base(t), text).Options {
+		if o.ID != "shaft-replace+hub-bush-press" {
+			continue
+		}
+		wait, firm := 0.0, 0.0
+		for _, s := range o.Steps {
+			if wait += s.Wait; s.SentOut {
+				firm += s.Costs
+			}
+		}
+		if o.DoneBy != "jig-borer" || wait != 14*86400 || firm != 150 {
+			t.Errorf("%s by %s: away %g days for %g", o.Verdict, o.DoneBy, wait/86400, firm)
+		}
+		return
+	}
+	t.Error("no such option")
+}
+
 // swap puts one text in the place of another that must be there.
 func swap(t testing.TB, text, old, with string) string {
 	t.Helper()

@@ -6,9 +6,10 @@ package why
 
 import (
 	"math"
+	"slices"
 	"strings"
-	"wornfit/calc/interval"
 
+	"wornfit/calc/interval"
 	"wornfit/calc/quantity"
 	"wornfit/rules/link"
 	"wornfit/rules/tape"
@@ -23,7 +24,6 @@ type Writer struct {
 	Called map[string]string // the user's own words: shaft -> pivot pin
 
 	Unknown map[tape.Node]interval.I // inputs that nobody stated, with all they may be
-	spans   []interval.I             // registers for what may be
 }
 
 // Sentence puts the values into a sentence.
@@ -81,20 +81,8 @@ func (w *Writer) mayBe(n tape.Node, d quantity.Dim, number bool) string {
 	if !number {
 		return unknown
 	}
-	prog := w.Option.Program.Only(n)
-	if w.spans == nil {
-		w.spans = make([]interval.I, prog.Len())
-		w.Option.Program.StartI(w.spans)
-	}
-	for _, s := range w.Option.Program.Uses(n) {
-		w.spans[s] = interval.Point(w.Reg[s])
-		if span, unstated := w.Unknown[s]; unstated {
-			w.spans[s] = span
-		}
-	}
-	prog.Enclose(w.spans)
-	is := w.spans[n]
-	if !prog.Defined(w.spans, n) || !(is.Width() <= 2*math.Abs(w.Reg[n])) {
+	is, ok := w.between(n)
+	if !ok || !(is.Width() <= 2*math.Abs(w.Reg[n])) {
 		return unknown
 	}
 	low, high := w.Speech.Say(is.Lo, d), w.Speech.Say(is.Hi, d)
@@ -102,4 +90,42 @@ func (w *Writer) mayBe(n tape.Node, d quantity.Dim, number bool) string {
 		return low
 	}
 	return low + " to " + high
+}
+
+// mostCorners bounds how many unknown inputs are tried at both their ends.
+const mostCorners = 8
+
+// between is the least and most of a value at the ends of what is not known.
+// What is not known is mostly columns of one row, on which a value hangs one way:
+// an enclosure would be far too wide, as it forgets that they go together.
+func (w *Writer) between(n tape.Node) (interval.I, bool) {
+	var free []tape.Node
+	for _, s := range w.Option.Uses(n) {
+		span, unstated := w.Unknown[s.Node]
+		switch {
+		case !unstated:
+		case s.YesNo || len(s.Words) > 0 || math.IsInf(span.Width(), 0):
+			return interval.I{}, false
+		default:
+			free = append(free, s.Node)
+		}
+	}
+	if len(free) > mostCorners {
+		return interval.I{}, false
+	}
+	prog, reg := w.Option.Program.Only(n), slices.Clone(w.Reg)
+	is := interval.Point(w.Reg[n])
+	for corner := range 1 << len(free) {
+		for k, s := range free {
+			if reg[s] = w.Unknown[s].Lo; corner>>k&1 == 1 {
+				reg[s] = w.Unknown[s].Hi
+			}
+		}
+		prog.Run(reg)
+		if math.IsNaN(reg[n]) || math.IsInf(reg[n], 0) {
+			return interval.I{}, false
+		}
+		is = interval.I{Lo: min(is.Lo, reg[n]), Hi: max(is.Hi, reg[n])}
+	}
+	return is, true
 }

@@ -23,6 +23,7 @@ type linker struct {
 	over          []tape.Node
 	dimOf         []dimUse
 	sums          map[string]tape.Node // total.*, joined.*
+	away          tape.Node            // yes-no: the parts are at a firm after the steps so far; 0: no step yet
 	faults        fault.List
 }
 

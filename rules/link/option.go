@@ -108,7 +108,7 @@ type LinkedStep struct {
 	Words                                    []WordPiece
 	HoursNode, WaitNode, CostsNode, WhenNode tape.Node
 	SentNode                                 tape.Node // yes-no: a firm does it
-	FirmNode, AwayNode                       tape.Node // of the first step a firm does: what it asks and how long it takes
+	FirmNode, AwayNode                       tape.Node // what a firm asks, and how long the part is away
 }
 
 // LinkedScore is one named contribution in the option's program.

@@ -16,8 +16,7 @@ const (
 	firmsTake = "days"
 )
 
-// away is what a step costs in money and waiting when a firm does it; the first
-// step on a pick bears it for all.
+// away is what a step costs in money and waiting when a firm does it.
 type away struct{ is, price, days tape.Node }
 
 // sent lists a pick's row as one that may be a firm's.
@@ -44,7 +43,8 @@ func (l *linker) sent(lw *lowering, e *env, pick string) (a away, first bool) {
 	return away{nodes[0], nodes[1], nodes[2]}, first
 }
 
-// outside takes a step off the bench when a firm does it.
+// outside takes a step off the bench when a firm does it. The firm's price counts
+// once a pick; its days count for every trip: a step after one done here.
 func (l *linker) outside(lw *lowering, e *env, s *LinkedStep) {
 	a, first := l.sent(lw, e, s.On)
 	if a.is == 0 {
@@ -57,24 +57,23 @@ func (l *linker) outside(lw *lowering, e *env, s *LinkedStep) {
 	}
 	if first {
 		s.FirmNode = lw.b.Apply(lang.Cond, a.is, a.price, none)
-		s.AwayNode = lw.b.Apply(lang.Cond, a.is, a.days, none)
+	}
+	s.AwayNode = lw.b.Apply(lang.Cond, a.is, a.days, none)
+	if l.away != 0 {
+		s.AwayNode = lw.b.Apply(lang.Cond, l.away, none, s.AwayNode)
 	}
 }
 
-// longest is the longest time any part is away: parts are sent out together.
-func (l *linker) longest(lw *lowering) tape.Node {
-	longest := lw.b.Const(0)
-	for _, s := range l.opt.Steps {
-		if s.AwayNode == 0 {
-			continue
-		}
-		n := s.AwayNode
-		if s.WhenNode != 0 {
-			n = lw.b.Apply(lang.Cond, s.WhenNode, n, lw.b.Const(0))
-		}
-		longest = lw.b.Apply(lang.Max, longest, n)
+// leaves notes whether the parts are away after a step.
+func (l *linker) leaves(lw *lowering, s *LinkedStep) {
+	now := s.SentNode
+	if now == 0 {
+		now = lw.b.YesNo(false)
 	}
-	return longest
+	if s.WhenNode != 0 && l.away != 0 {
+		now = lw.b.Apply(lang.Cond, s.WhenNode, now, l.away)
+	}
+	l.away = now
 }
 
 // orSent drops the rows of firms when a row of the shop surely fits.

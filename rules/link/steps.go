@@ -188,6 +188,7 @@ func (l *linker) step(lw *lowering, u stepUse) {
 		s.OnPick = u.e.full + u.s.On
 		l.outside(lw, u.e, &s)
 	}
+	l.leaves(lw, &s)
 	l.opt.Steps = append(l.opt.Steps, s)
 }
 
@@ -208,7 +209,7 @@ func (l *linker) total(lw *lowering) {
 		return total
 	}
 	l.sums["total.hours"] = sum(func(s LinkedStep) tape.Node { return s.HoursNode })
-	l.sums["total.wait"] = lw.b.Apply(lang.Add, sum(func(s LinkedStep) tape.Node { return s.WaitNode }), l.longest(lw))
+	l.sums["total.wait"] = lw.b.Apply(lang.Add, sum(func(s LinkedStep) tape.Node { return s.WaitNode }), sum(func(s LinkedStep) tape.Node { return s.AwayNode }))
 	l.sums["total.costs"] = lw.b.Apply(lang.Add, sum(func(s LinkedStep) tape.Node { return s.CostsNode }), sum(func(s LinkedStep) tape.Node { return s.FirmNode }))
 	for _, name := range []string{"total.hours", "total.wait", "total.costs"} {
 		l.opt.Totals[name] = l.sums[name]
