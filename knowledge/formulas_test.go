@@ -66,8 +66,17 @@ var pressedBush = []formula{
 	{"hub/bush.close_in", func(f figures) (float64, bool) {
 		return val(interference.CloseIn(f.bush(), q.Stress(f.v("bush.pressure"))))
 	}},
+	{"bush.fitting", func(f figures) (float64, bool) { // with the metal in it that is bored out later
+		rough := f.bush()
+		rough.Bore -= f.l("high(hub/bush.left_to_bore)")
+		inner, err := interference.ShaftGive(rough)
+		if err != nil || rough.Bore <= 0 {
+			return 0, false
+		}
+		return val(interference.JointPressure(f.l("hub_bore"), f.l("bush_outside")-f.l("hub_bore"), inner, interference.Give(f.v("hub/bush.hub_give"))))
+	}},
 	{"bush.force", func(f figures) (float64, bool) {
-		return val(interference.GripThrust(f.l("hub_bore"), f.l("fit.length"), q.Stress(f.v("bush.pressure")), f.v("high(hold/press.friction)")))
+		return val(interference.GripThrust(f.l("hub_bore"), f.l("fit.length"), q.Stress(f.v("bush.fitting")), f.v("high(hold/press.friction)")))
 	}},
 	{"bush.grip_torque", func(f figures) (float64, bool) {
 		p := f.v("bush.pressure_least")
@@ -81,11 +90,11 @@ var pressedBush = []formula{
 		return -s, ok // calc counts pressing together below 0
 	}},
 	{"bush.outer_stress", func(f figures) (float64, bool) {
-		return val(interference.HubHoop(f.l("hub_bore"), f.l("hub.outside"), q.Stress(f.v("bush.in_service"))))
+		return val(interference.HubHoop(f.l("hub_bore"), f.l("hub.outside"), q.Stress(max(f.v("bush.in_service"), f.v("bush.fitting")))))
 	}},
 	{"bush.outer_mises", func(f figures) (float64, bool) {
 		p, ok := val(interference.HubYieldPressure(f.l("hub_bore"), f.l("hub.outside"), 1e6))
-		return 1e6 * f.v("bush.in_service") / p, ok
+		return 1e6 * max(f.v("bush.in_service"), f.v("bush.fitting")) / p, ok
 	}},
 	{"bush.hot", func(f figures) (float64, bool) {
 		e := assembly.Entry{Seat: f.l("hub_bore"), Interference: f.l("bush_outside") - f.l("hub_bore"), Hub: q.Expansion(f.v("hub.material.expansion")),

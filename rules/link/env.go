@@ -124,7 +124,7 @@ var fitFields = map[string]string{
 	"inner_size": "shaft_large", "outer_size": "bore_small",
 	"inner_large": "shaft_large", "inner_small": "shaft_small",
 	"outer_large": "bore_large", "outer_small": "bore_small",
-	"inner_give": "shaft_give", "outer_give": "bore_give",
+	"inner_give": "shaft_give", "outer_give": "bore_give", "fitted_give": "shaft_give",
 	"inner_hoop": "shaft_hoop", "outer_hoop": "bore_hoop",
 	"inner_expansion": "shaft_expansion", "outer_expansion": "bore_expansion",
 	"inner_material": "shaft_face", "outer_material": "bore_face",
@@ -132,10 +132,11 @@ var fitFields = map[string]string{
 }
 
 // standIn is the field a joint means when it does not state one: a surface of
-// one size is as large as it is small.
+// one size is as large as it is small, a part is put together as it stays.
 var standIn = map[string]string{
 	"inner_large": "inner_size", "inner_small": "inner_size",
 	"outer_large": "outer_size", "outer_small": "outer_size",
+	"fitted_give": "inner_give",
 }
 
 // standInColumn is the same for what the material of a side tells.
