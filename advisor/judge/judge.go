@@ -205,10 +205,16 @@ func (b *Bench) enough(best, j *Judged, i int) bool {
 	return best.Open() || i >= mostRuled
 }
 
-// Finish works an option out with the large budget, windows and all.
+// Finish works an option out with the large budget, windows and all. What the
+// quick look found to work is not lost: where the large budget climbs astray,
+// the quick look's own way is gone again.
 func (b *Bench) Finish(j *Judged) error {
-	j.Model.Near, j.Model.Beat = nil, nil
-	b.solve(j, solve.Thorough)
+	near, beat, worked := j.Model.Near, j.Model.Beat, j.Found.Works == solve.Yes
+	j.Model.Near, j.Model.Beat = j.Found.Design, nil
+	if b.solve(j, solve.Thorough); worked && j.Found.Works != solve.Yes {
+		j.Model.Near, j.Model.Beat = near, beat
+		b.solve(j, solve.Again)
+	}
 	j.Model.Shared.Rest()
 	return nil
 }

@@ -113,9 +113,12 @@ func (q *problem) search(b Budget, box, coords []interval.I, facts []State) Answ
 		return q.none(musts, coords, facts, b, box)
 	}
 	q.full()
-	from := [][]float64{q.coordinates()}
-	if !near {
-		from = q.points(all, coords, forAll, b.Points, mostStarts)
+	var from [][]float64
+	if near {
+		from = append(from, q.coordinates())
+	}
+	if !near || q.m.Beat == nil { // where nothing is found yet, look everywhere
+		from = append(from, q.points(all, coords, forAll, b.Points, mostStarts)...)
 	}
 	q.tightest()
 	start, top := q.anywhere(from, need, q.binding(all, kind), span, kind, b.Ascent)
@@ -157,13 +160,17 @@ const mostStarts = 2
 
 // keep finds a design that keeps every row needed and all but `lose` of those wanted.
 func (q *problem) keep(need, want []bool, span []float64, a against, b Budget, lose int) (kept []bool, ok bool) {
+	start := q.coordinates()
 	if q.climb(want, span, a, b.Ascent, 1) >= 0 {
 		return want, true
 	}
 	from := q.coordinates()
 	q.tightest()
 	if q.climb(need, span, a, b.Ascent, 0) < 0 {
-		return nil, false // not even held as close as can be
+		if q.place(start); q.climb(need, span, a, b.Ascent, 0) < 0 { // the way to what is wanted may have led off
+			return nil, false // not even held as close as can be
+		}
+		from = start
 	}
 	near := q.coordinates()
 	q.full()

@@ -1,5 +1,7 @@
 package solve
 
+import "math"
+
 // line is a row that is a sum of multiples of all that moves: its worst corner
 // is the same wherever the targets stand, and so are its slopes there.
 type line struct {
@@ -34,13 +36,15 @@ func (q *problem) straight(r *row, a against, now []float64) bool {
 	return true
 }
 
-// margin is the row's margin at its worst corner with the targets at now.
+// margin is the row's margin at its worst corner with the targets at now, less
+// what rounding may have added: what is kept here is kept when run.
 func (l *line) margin(now []float64) float64 {
-	v := l.at
+	v, size := l.at, math.Abs(l.at)
 	for k, g := range l.g {
 		v += g * (now[k] - l.y[k])
+		size += math.Abs(g * now[k])
 	}
-	return v
+	return v - 4e-16*size
 }
 
 // moving marks, by node, what is not one value: targets, cuts, gauges, readings.

@@ -144,11 +144,12 @@ type Budget struct {
 }
 
 // Glance only throws out what cannot work, Quick is enough to rank an option,
-// Thorough is for the best of each name.
+// Thorough is for the best of each name, Again is Quick told in full.
 var (
 	Glance   = Budget{}
 	Quick    = Budget{Points: 256, Ascent: 24}
 	Thorough = Budget{Points: 4096, Ascent: 80, Boxes: 512, Whole: true}
+	Again    = Budget{Points: Quick.Points, Ascent: Quick.Ascent, Whole: true}
 )
 
 // Truth is what is known of a limit or an option.
