@@ -86,6 +86,8 @@ func (r *reader) service(n yamldoc.Node, seen map[string]fault.Place) Service {
 	for _, d := range n.Get("does").Items() {
 		if word, ok := verbs[d.Text()]; ok {
 			s.Given[word] = yes(d)
+		} else if near := fault.Nearest(d.Text(), slices.Sorted(maps.Keys(verbs))); near != "" && near[0] == d.Text()[0] {
+			d.Fault(d.Text()+" is no work known here", "did you mean "+near+"?")
 		}
 	}
 	return s
