@@ -91,12 +91,7 @@ func TestFormulasOfServiceAreThoseOfCalc(t *testing.T) {
 // knowledge/materials.
 func TestAPressedBushGrowsAsTheRingsOfCalc(t *testing.T) {
 	base := shipped(t)
-	o, err := linkNamed(base, "shaft-true-up+hub-bush-press", "running")
-	if err != nil {
-		t.Fatal(err)
-	}
-	l := lots(o)[0]
-	f := figures{t: t, nodes: namesOf(o)}
+	o, l, f := figuresOf(t, base, "shaft-true-up+hub-bush-press", "running")
 	for _, d := range o.Dims { // a size is what was aimed at: these draws have no cut and no gauge
 		f.nodes[d.ID] = d.Target
 	}

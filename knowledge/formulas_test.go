@@ -9,6 +9,7 @@ import (
 	"wornfit/calc/interference"
 	q "wornfit/calc/quantity"
 	"wornfit/calc/strength"
+	"wornfit/rules"
 	"wornfit/rules/link"
 	"wornfit/rules/tape"
 )
@@ -158,12 +159,7 @@ func TestFormulasInRulesAreThoseOfCalc(t *testing.T) {
 func held(t *testing.T, option, purpose string, formulas []formula, least int) {
 	t.Helper()
 	base := shipped(t)
-	o, err := linkNamed(base, option, purpose)
-	if err != nil {
-		t.Fatal(err)
-	}
-	l := lots(o)[0]
-	f := figures{t: t, nodes: namesOf(o)}
+	_, l, f := figuresOf(t, base, option, purpose)
 	draws := append(things(newDrawer(base, "formulas"), &l), things(newDrawer(base, "formulas again"), &l)...)
 	for _, x := range formulas {
 		n := 0
@@ -200,16 +196,21 @@ func namesOf(o *link.Option) map[string]tape.Node {
 	return out
 }
 
+// figuresOf links an option and names its nodes.
+func figuresOf(t *testing.T, base *rules.Base, option, purpose string) (*link.Option, lot, figures) {
+	t.Helper()
+	o, err := linkNamed(base, option, purpose)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return o, lots(o)[0], figures{t: t, nodes: namesOf(o)}
+}
+
 // A shaft pressed into a bush that is pressed into a hub: the rule adds what the
 // bush hands on; the layer solver settles all three at once.
 func TestAShaftInABushInAHubIsTheLayerSolvers(t *testing.T) {
 	base := shipped(t)
-	o, err := linkNamed(base, "shaft-leave+hub-bush-press+fit-press", "press-fit")
-	if err != nil {
-		t.Fatal(err)
-	}
-	l := lots(o)[0]
-	f := figures{t: t, nodes: namesOf(o)}
+	_, l, f := figuresOf(t, base, "shaft-leave+hub-bush-press+fit-press", "press-fit")
 	n, told := 0, 0 // told: draws in which leaving the shaft out would show
 	for _, f.reg = range things(newDrawer(base, "layers"), &l) {
 		// a round solid shaft half a thousandth tight in the bore the bush has after it

@@ -179,7 +179,7 @@ func (s *Source) Rows(table string) []link.RowValues {
 	if strings.HasPrefix(table, "shop.") || strings.HasSuffix(table, ".datums") {
 		var out []link.RowValues
 		for _, r := range s.cond.Rows(table) {
-			if k := r.Columns["sent_out"]; table == "shop.machines" && k.Best == 1 {
+			if k := r.Columns[link.SentOut]; table == "shop.machines" && k.Best == 1 {
 				if s.firm(r.Columns) {
 					r.Called += " (price, days or tolerance assumed)"
 				}
@@ -196,18 +196,21 @@ func (s *Source) Rows(table string) []link.RowValues {
 // and its price and time are what the vocabulary lets them stand for. It reports
 // whether any of price, time and tolerance was taken so.
 func (s *Source) firm(row map[string]link.Known) (assumed bool) {
+	columns := s.base.Vocabulary.Tables["machines"]
 	var like map[string]link.Known
 	for _, m := range s.base.Rows("machines") {
 		same := true
-		for _, verb := range []string{"turns", "bores", "grinds", "reams"} {
-			same = same && (row[verb].Best == 0 || m.Columns[verb].Best == 1)
+		for _, e := range columns {
+			if col := lastWord(e.Name); e.Type.Kind == lang.YesNo && col != link.SentOut {
+				same = same && (row[col].Best == 0 || m.Columns[col].Best == 1)
+			}
 		}
 		if same && (like == nil || m.Columns["tolerance"].Best < like["tolerance"].Best) {
 			like = m.Columns
 		}
 	}
-	for _, e := range s.base.Vocabulary.Tables["machines"] {
-		col := e.Name[strings.LastIndex(e.Name, ".")+1:]
+	for _, e := range columns {
+		col := lastWord(e.Name)
 		if _, said := row[col]; said {
 			continue
 		}
@@ -226,6 +229,8 @@ func (s *Source) firm(row map[string]link.Known) (assumed bool) {
 	}
 	return assumed
 }
+
+func lastWord(name string) string { return name[strings.LastIndex(name, ".")+1:] }
 
 // Missing gives the vocabulary's question for a slot that is not known.
 func (s *Source) Missing(slot string) (name, ask, with string) {

@@ -12,8 +12,8 @@ import (
 // nobody is sure of.
 func (j *Judged) care() []string {
 	out := []string{}
-	if close := j.dimsSaid(func(i int) bool { return slices.Contains(j.Found.Narrowed, j.Option.Dims[i].ID) }); close != "" {
-		out = append(out, "held closer than the machine usually does: "+close)
+	if closer := j.dimsSaid(func(i int) bool { return slices.Contains(j.Found.Narrowed, j.Option.Dims[i].ID) }); closer != "" {
+		out = append(out, "held closer than the machine usually does: "+closer)
 	}
 	coarse := j.dimsSaid(func(i int) bool {
 		return i < len(j.Found.Windows) && !j.Found.Windows[i].Held && j.Found.Windows[i].Width < 2*j.Found.Windows[i].Gauge*(1-1e-6)

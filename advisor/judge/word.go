@@ -4,11 +4,11 @@ import (
 	"math"
 	"slices"
 	"strings"
-	"wornfit/calc/interval"
 
 	"wornfit/advisor/answer"
 	"wornfit/advisor/solve"
 	"wornfit/advisor/why"
+	"wornfit/calc/interval"
 	"wornfit/calc/quantity"
 	"wornfit/rules"
 	"wornfit/rules/link"
@@ -39,7 +39,7 @@ func (j *Judged) word() answer.Option {
 	for pick, row := range j.Set.Rows {
 		a.Picks[pick] = row
 	}
-	a.Reasons = append(j.noRows(b, w), w.Reasons(b.Base, &j.Found)...)
+	a.Reasons = why.Decisive(append(j.noRows(b, w), w.Reasons(b.Base, &j.Found)...))
 	a.Conflict = append(a.Conflict, why.Conflict(a.Reasons)...)
 	a.Missing = append(a.Missing, b.missing(j)...)
 	j.scores(b, &a)
@@ -59,7 +59,7 @@ func (j *Judged) doneBy() string {
 	var firms []string
 	for i := range j.Option.Picks {
 		p := &j.Option.Picks[i]
-		if k, ok := j.Set.Column(p.Full, "sent_out"); ok && k.Best == 1 && !slices.Contains(firms, j.Set.Rows[p.Full]) {
+		if k, ok := j.Set.Column(p.Full, link.SentOut); ok && k.Best == 1 && !slices.Contains(firms, j.Set.Rows[p.Full]) {
 			firms = append(firms, j.Set.Rows[p.Full])
 		}
 	}

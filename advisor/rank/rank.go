@@ -43,19 +43,7 @@ func Score(o *link.Option, criteria []link.Criterion, w Weights, ans *solve.Answ
 	if sum > 0 {
 		m.Points /= sum
 	}
-	for i := range ans.States {
-		c, s := &o.Checks[i], &ans.States[i]
-		if c.Strength != link.Should || s.Applies == solve.No {
-			continue
-		}
-		switch s.Holds {
-		case solve.No:
-			m.Off += off
-		case solve.Depends:
-			m.Off += off / 2
-		}
-	}
-	m.Off += off * float64(len(ans.Narrowed))
+	m.Off = off * (shoulds(o, ans) + float64(len(ans.Narrowed)))
 	m.Points -= m.Off
 	return m
 }
@@ -71,19 +59,22 @@ func Most(o *link.Option, criteria []link.Criterion, w Weights, ans *solve.Answe
 	if sum > 0 {
 		points /= sum
 	}
+	return points - off*shoulds(o, ans)
+}
+
+// shoulds counts the shoulds that are broken; one that depends is half broken.
+func shoulds(o *link.Option, ans *solve.Answer) (broken float64) {
 	for i := range ans.States {
 		c, s := &o.Checks[i], &ans.States[i]
-		if c.Strength != link.Should || s.Applies == solve.No {
-			continue
-		}
-		switch s.Holds {
-		case solve.No:
-			points -= off
-		case solve.Depends:
-			points -= off / 2
+		switch {
+		case c.Strength != link.Should || s.Applies == solve.No:
+		case s.Holds == solve.No:
+			broken++
+		case s.Holds == solve.Depends:
+			broken += 0.5
 		}
 	}
-	return points
+	return broken
 }
 
 // top is the most a curve reaches over a range.

@@ -122,7 +122,7 @@ func TestTheQuickSearchFindsWhatAHardOneDoes(t *testing.T) {
 		}
 	}
 	t.Logf("%d options work or may, %d of them not found", work, lost)
-	if lost*100 > work {
+	if lost > 0 {
 		t.Errorf("%d of %d options that work or may are not found", lost, work)
 	}
 }

@@ -2,6 +2,7 @@ package why
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"wornfit/advisor/answer"
@@ -111,22 +112,29 @@ func (w *Writer) side(base *rules.Base, n tape.Node) string {
 	return ""
 }
 
-// Decides is the one reason that decided: the first that blocks, what no shop and
-// no wish could change before the rest, else the first should that is broken; ""
-// when nothing stands in the way.
-func Decides(reasons []answer.Reason) string {
-	first := ""
-	for _, r := range reasons {
+// Decisive puts what no shop and no wish could change before the rest of what
+// blocks; the order is otherwise kept.
+func Decisive(reasons []answer.Reason) []answer.Reason {
+	group := func(r answer.Reason) int {
 		switch {
 		case !r.Blocks:
-		case r.Ground != "shop" && r.Ground != "wish":
-			return r.Text
-		case first == "":
-			first = r.Text
+			return 2
+		case r.Ground == "shop" || r.Ground == "wish":
+			return 1
 		}
+		return 0
 	}
-	if first != "" {
-		return first
+	slices.SortStableFunc(reasons, func(a, b answer.Reason) int { return group(a) - group(b) })
+	return reasons
+}
+
+// Decides is the one reason that decided: the first that blocks, else the
+// first should that is broken; "" when nothing stands in the way.
+func Decides(reasons []answer.Reason) string {
+	for _, r := range reasons {
+		if r.Blocks {
+			return r.Text
+		}
 	}
 	for _, r := range reasons {
 		if r.Holds == nil && r.Strength == "must" {

@@ -12,7 +12,7 @@ import (
 // set of finite sizes that reads back the same, or a refusal with a remedy. The
 // texts it caught stand in testdata/fuzz: a star for a unit that panicked, two
 // numbers too long to be written again, and -1 with deviations read as a
-// departure. Run by hand: go test -run=XXX -fuzz=FuzzParse -fuzztime=10m -parallel=1
+// departure. Run by hand: go test -run=none -fuzz=FuzzParse -fuzztime=10m -parallel=1
 func FuzzParse(f *testing.F) {
 	for i, c := range accepted {
 		f.Add(c.text, uint8(i))

@@ -11,7 +11,7 @@ import (
 // takes a row of the shop when one surely fits, else also the rows of firms the
 // case lists under sends_out. They are told apart by these columns.
 const (
-	sentOut   = "sent_out" // yes: a firm's
+	SentOut   = "sent_out" // yes: a firm's
 	firmsAsk  = "price"
 	firmsTake = "days"
 )
@@ -27,11 +27,11 @@ func (l *linker) sent(lw *lowering, e *env, pick string) (a away, first bool) {
 	}
 	p := &e.part.Picks[at]
 	table, full := tableOf(p.From), e.full+pick
-	if _, has := l.in.column(table, sentOut); !has {
+	if _, has := l.in.column(table, SentOut); !has {
 		return away{}, false
 	}
 	var nodes [3]tape.Node
-	for i, col := range []string{sentOut, firmsAsk, firmsTake} {
+	for i, col := range []string{SentOut, firmsAsk, firmsTake} {
 		n, err := lw.slotOf(row{name: full, table: table, pick: full}, col)
 		if err != nil {
 			_ = l.tell(err, p.At)
@@ -80,7 +80,7 @@ func (l *linker) leaves(lw *lowering, s *LinkedStep) {
 func orSent(rows []RowValues, fit []candidate) (here, out []candidate) {
 	sure := false
 	for _, c := range fit {
-		if k := rows[c.row].Columns[sentOut]; k.Is && k.Best == 1 {
+		if k := rows[c.row].Columns[SentOut]; k.Is && k.Best == 1 {
 			out = append(out, c)
 			continue
 		}

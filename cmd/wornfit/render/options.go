@@ -185,7 +185,7 @@ func against(o *answer.Option) []string {
 	}
 	switch {
 	case o.Verdict == answer.RuledOut && len(in) > 0:
-		return []string{decisive(o, in)}
+		return in[:1]
 	case o.Verdict == answer.CantTell && len(open) > 0:
 		return open[:1]
 	}
@@ -193,22 +193,6 @@ func against(o *answer.Option) []string {
 		unknown = append(unknown, sentence(c))
 	}
 	return slices.Compact(append(should, unknown...))
-}
-
-// decisive is the must that made an option what it is: of one that is never to
-// be, none that a shop or a wish could change.
-func decisive(o *answer.Option, in []string) string {
-	k := 0
-	for _, r := range o.Reasons {
-		if !broken(r) || r.Strength != "must" {
-			continue
-		}
-		if o.Kind != answer.Never || r.Ground != "shop" && r.Ground != "wish" {
-			return in[k]
-		}
-		k++
-	}
-	return in[0]
 }
 
 // shared is what speaks against every one of a list that works: it is told once
@@ -243,7 +227,7 @@ func own(o *answer.Option, told []string) []string {
 	return list
 }
 
-// sentTo names the firms that do part of an option, and what they ask.
+// sentTo names the firms that do part of an option.
 func sentTo(o *answer.Option) string {
 	var list []string
 	for _, s := range o.Steps {
