@@ -15,6 +15,7 @@ import (
 	"wornfit/advisor/answer"
 	"wornfit/advisor/casefile"
 	"wornfit/advisor/condition"
+	"wornfit/advisor/diagnose"
 	"wornfit/advisor/given"
 	"wornfit/advisor/judge"
 	"wornfit/calc/interval"
@@ -49,7 +50,13 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 		a.Stop = notYet(base, f.Purpose)
 		return a, nil
 	}
-	shop := &judge.Bench{Base: base, Given: given.New(base, cond), Speech: ask.Speech, Weights: weights(base, c),
+	known := given.New(base, cond)
+	found, err := diagnose.Find(base, known)
+	if err != nil {
+		return nil, err
+	}
+	a.Diagnosis = found.Findings
+	shop := &judge.Bench{Base: base, Given: known, Speech: ask.Speech, Weights: weights(base, c),
 		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond), Made: made(c, f), Asked: ask.Only}
 	judged, err := each(longestFirst(link.All(base.Input, purpose)), shop.Judge)
 	if err != nil {

@@ -27,7 +27,7 @@ func base(t testing.TB) *rules.Base {
 
 func read(t testing.TB, b *rules.Base, data string) *casefile.Case {
 	t.Helper()
-	c, faults := casefile.Read("case.yaml", []byte(data), b.Vocabulary, casefile.IDs{"materials": b.IDs("materials")})
+	c, faults := casefile.Read("case.yaml", []byte(data), b.Vocabulary, casefile.IDs{"materials": b.IDs("materials"), "machines": b.IDs("machines")})
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}

@@ -129,7 +129,7 @@ func weak(base *rules.Base) (found map[string]map[string]bool, musts int) {
 		if p.Side != link.Purpose {
 			continue
 		}
-		for _, c := range link.All(base.Input, p) {
+		for _, c := range link.Every(base.Input, p) {
 			o, err := c.Link(base.Input)
 			if err != nil {
 				continue // another test tells it

@@ -35,7 +35,7 @@ func newRuleBench(base *rules.Base, r ruleTest) (*ruleBench, error) {
 	if err != nil {
 		return nil, err
 	}
-	opt, err := linkNamed(base, r.option, purpose)
+	opt, err := linkLocked(base, r.option, purpose, r.locks)
 	if err != nil {
 		return nil, err
 	}
@@ -78,7 +78,7 @@ func readCase(base *rules.Base, file string) (src *given.Source, purpose string,
 	if err != nil {
 		return nil, "", err
 	}
-	c, faults := casefile.Read(file, data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials")})
+	c, faults := casefile.Read(file, data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials"), "machines": base.IDs("machines")})
 	if err := faults.Err(); err != nil {
 		return nil, "", err
 	}
@@ -94,14 +94,27 @@ func readCase(base *rules.Base, file string) (src *given.Source, purpose string,
 }
 
 func linkNamed(base *rules.Base, id, purpose string) (*link.Option, error) {
+	return linkLocked(base, id, purpose, nil)
+}
+
+// linkLocked links an option with a lock on some of its joints.
+func linkLocked(base *rules.Base, id, purpose string, locks map[string]string) (*link.Option, error) {
 	p := base.Purpose(purpose)
 	if p == nil {
 		return nil, fmt.Errorf("there is no purpose %s", purpose)
 	}
 	for _, c := range link.All(base.Input, p) {
-		if c.ID == id {
-			return c.Link(base.Input)
+		if c.ID != id {
+			continue
 		}
+		for joint, lock := range locks {
+			at := slices.IndexFunc(base.Input.Parts, func(p *link.Part) bool { return p.Side == link.Lock && p.ID == lock })
+			if at < 0 {
+				return nil, fmt.Errorf("there is no lock %s", lock)
+			}
+			c = c.With(joint, base.Input.Parts[at])
+		}
+		return c.Link(base.Input)
 	}
 	return nil, fmt.Errorf("there is no option %s for %s", id, purpose)
 }

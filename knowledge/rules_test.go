@@ -92,7 +92,7 @@ func rulesOf(base *rules.Base) []string {
 		if p.Side != link.Purpose {
 			continue
 		}
-		for _, c := range link.All(base.Input, p) {
+		for _, c := range link.Every(base.Input, p) {
 			o, err := c.Link(base.Input)
 			if err != nil {
 				continue // another test tells it

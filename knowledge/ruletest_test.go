@@ -13,6 +13,7 @@ import (
 type ruleTest struct {
 	file   string
 	option string
+	locks  map[string]string // by joint
 	base   string            // the case, from the top of the repository
 	given  map[string]string // what is otherwise than in the case, for all lines
 	picks  map[string]string // the row of each pick that may take several
@@ -53,9 +54,10 @@ func readRuleTest(t *testing.T, file string) ruleTest {
 	doc := yamldoc.Read(file, data)
 	root := doc.Root
 	out := ruleTest{file: file}
-	if root.Keys("option", "base", "given", "picks", "sizes", "lines") {
+	if root.Keys("option", "locks", "base", "given", "picks", "sizes", "lines") {
 		out.option = root.Need("option", "name the option").Text()
 		out.base = root.Need("base", "name a case").Text()
+		out.locks = texts(root.Get("locks"))
 		out.given, out.picks, out.sizes = texts(root.Get("given")), texts(root.Get("picks")), texts(root.Get("sizes"))
 		for _, n := range root.Need("lines", "write one line a rule").Items() {
 			if !n.Keys("change", "sizes", "breaks") {

@@ -22,7 +22,7 @@ func TestTheSearchFindsWhatTheRuleTestsHoldToWork(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			c, faults := casefile.Read(r.base, data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials")})
+			c, faults := casefile.Read(r.base, data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials"), "machines": base.IDs("machines")})
 			if len(faults) > 0 {
 				t.Fatal(faults)
 			}

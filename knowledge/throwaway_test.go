@@ -75,7 +75,7 @@ func leverEye(t *testing.T, base *rules.Base) *answer.Answer {
 	if err != nil {
 		t.Fatal(err)
 	}
-	c, faults := casefile.Read("lever-eye.yaml", data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials")})
+	c, faults := casefile.Read("lever-eye.yaml", data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials"), "machines": base.IDs("machines")})
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}

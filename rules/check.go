@@ -45,7 +45,7 @@ func (b *Base) linkAll(faults *fault.List) {
 		if purpose.Side != link.Purpose {
 			continue
 		}
-		for _, c := range link.All(b.Input, purpose) {
+		for _, c := range link.Every(b.Input, purpose) {
 			_, err := c.Link(b.Input)
 			var list fault.List
 			if errors.As(err, &list) {

@@ -11,6 +11,10 @@ func (l *loader) tableColumns(v *Vocabulary, d *yamldoc.Doc) {
 	for _, t := range d.Root.Entries() {
 		v.Tables[t.Name] = append([]*Entry{}, v.Tables[t.Name]...)
 		for _, c := range t.Value.Items() {
+			if c.Get("all_of").Present() {
+				l.allOf(v, t.Name, c)
+				continue
+			}
 			e := l.column(t.Name, c)
 			if e == nil {
 				continue
@@ -23,6 +27,19 @@ func (l *loader) tableColumns(v *Vocabulary, d *yamldoc.Doc) {
 			v.Tables[t.Name] = append(v.Tables[t.Name], e)
 		}
 	}
+}
+
+// allOf lends a table all the columns of one before it: its rows count as rows
+// of that one too, as a filler is a metal that a shaft may run on.
+func (l *loader) allOf(v *Vocabulary, table string, n yamldoc.Node) {
+	of := n.Get("all_of")
+	columns, ok := v.Tables[of.Text()]
+	if !n.Keys("all_of") || !ok || of.Text() == table {
+		of.Fault("there is no table "+of.Text()+" before this one", "name a table that stands above")
+		return
+	}
+	v.Tables[table] = append(v.Tables[table], columns...)
+	v.countsAs[table] = of.Text()
 }
 
 func (l *loader) column(table string, n yamldoc.Node) *Entry {

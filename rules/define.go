@@ -130,7 +130,7 @@ func (s *scope) row(n yamldoc.Node, want *lang.Type) (t lang.Type, ok bool) {
 			faults.Add(n.TextAt(), n.Key, "the name "+name+" is unknown here", fault.DidYouMean(name, s.rows()))
 		case t.Kind != lang.Row:
 			faults.Add(n.TextAt(), n.Key, name+" is no row of a table", fault.DidYouMean(name, s.rows()))
-		case want != nil && t.Table != want.Table:
+		case want != nil && !s.l.base.Vocabulary.CountsAs(t.Table, want.Table):
 			faults.Add(n.TextAt(), n.Key, name+" is a row of "+t.Table+", and a row of "+want.Table+" is wanted here", "name a row of "+want.Table)
 		}
 		return faults

@@ -115,6 +115,14 @@ func (l *loader) list(e *Entry, n yamldoc.Node) *lang.Words {
 			e.Range, e.WordSays = of.Range, of.WordSays
 			return of.Type.Words
 		}
+		if table, column, ok := strings.Cut(n.Text(), "."); ok {
+			for _, c := range l.base.Vocabulary.Tables[table] {
+				if c.Name == column && c.Type.Words != nil {
+					e.Range, e.WordSays = c.Range, c.WordSays
+					return c.Type.Words
+				}
+			}
+		}
 		n.Fault("there is no list of words "+n.Text(), fault.DidYouMean(n.Text(), l.base.Vocabulary.order))
 		return &lang.Words{Name: e.Name}
 	}

@@ -181,7 +181,7 @@ func (l *loader) unreadable() bool {
 
 // foldersKnown tells the files that nothing reads.
 func (l *loader) foldersKnown() {
-	folders := []string{"vocabulary", "pairings"}
+	folders := []string{"vocabulary", "pairings", "diagnosis"}
 	for _, s := range sides {
 		folders = append(folders, s.folder)
 	}

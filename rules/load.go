@@ -65,6 +65,7 @@ func Load(layers []Layer, calc []kernel.Kernel) (*Base, fault.List) {
 	l.each("criteria.yaml", l.criteriaHeads)
 	l.commonHeads()
 	l.parts()
+	l.patterns()
 	l.each("steps.yaml", l.common)
 	l.each("criteria.yaml", l.criteria)
 	l.each("options.yaml", l.options)

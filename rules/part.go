@@ -23,7 +23,7 @@ type draft struct {
 var sides = []struct {
 	folder, schema string
 	side           link.Side
-}{{"shaft", "part/1", link.Shaft}, {"hub", "part/1", link.Hub}, {"hold", "hold/1", link.Hold}, {"purpose", "purpose/1", link.Purpose}}
+}{{"shaft", "part/1", link.Shaft}, {"hub", "part/1", link.Hub}, {"hold", "hold/1", link.Hold}, {"lock", "lock/1", link.Lock}, {"purpose", "purpose/1", link.Purpose}}
 
 // parts reads every part file: first all their names, then what is said of them.
 func (l *loader) parts() {
@@ -40,11 +40,15 @@ func (l *loader) parts() {
 	}
 }
 
+// pulls are what a lock may take off a hold.
+var pulls = []string{"torque", "thrust"}
+
 var partKeys = map[link.Side][]string{
 	link.Shaft:   {"side", "metal", "finishes", "choose", "joints", "aim", "features"},
 	link.Hub:     {"side", "metal", "finishes", "choose", "joints", "aim", "features"},
 	link.Hold:    {"choose", "aim", "fit_only"},
-	link.Purpose: {"holds", "aim"},
+	link.Lock:    {"choose", "aim", "fit_only", "carries"},
+	link.Purpose: {"holds", "aim", "locks"},
 }
 
 var everyPart = []string{"schema", "id", "says", "numbers", "needs", "pick", "define", "limits", "scores", "steps", "mistakes", "cautions"}
@@ -65,6 +69,15 @@ func (l *loader) draft(folder, schema string, side link.Side, id string, doc *ya
 		d.part.Static = h == "fit"
 	}
 	d.part.FitOnly, _ = root.Get("fit_only").YesNo()
+	if side == link.Lock {
+		for _, n := range root.Need("carries", "write what it takes off the hold: [torque], or [torque, thrust]").Items() {
+			d.part.Carries = append(d.part.Carries, n.Word(pulls...))
+		}
+	}
+	locks, _ := l.in("lock")
+	for _, n := range root.Get("locks").Items() {
+		d.part.Locks = append(d.part.Locks, n.Word(locks...))
+	}
 	l.names(d)
 	return d
 }

@@ -36,10 +36,15 @@ func (l *loader) need(sc *scope, n yamldoc.Node) {
 
 // limit reads a limit: exactly one <= or >= between numbers.
 func (l *loader) limit(sc *scope, n yamldoc.Node) {
-	if !n.Keys(append(slices.Clone(ruleKeys), "after")...) {
+	if !n.Keys(append(slices.Clone(ruleKeys), "after", "carried")...) {
 		return
 	}
 	r, is := l.rule(sc, n)
+	if c := n.Get("carried"); c.Present() && sc.d.part.Side != link.Hold {
+		c.Fault("a lock takes a limit off a hold, and this file is none", "take carried out")
+	} else {
+		r.Carried = c.Word(pulls...)
+	}
 	r.After, _ = n.Get("after").YesNo()
 	src := l.parse(is)
 	if src == nil {

@@ -107,7 +107,7 @@ func (s *scope) nearOwn(add func(string)) {
 			add(j + "." + f.Name)
 		}
 	}
-	if s.d.part.Side == link.Hold {
+	if s.d.part.Side == link.Hold || s.d.part.Side == link.Lock {
 		for _, f := range seam.Joint {
 			add("joint." + f.Name)
 		}
@@ -174,7 +174,7 @@ func (s *scope) ofJoint(n string) (lang.Type, bool) {
 	seam := &s.l.base.Input.Seam
 	list := seam.Hold
 	switch {
-	case base == "joint" && s.d.part.Side == link.Hold:
+	case base == "joint" && (s.d.part.Side == link.Hold || s.d.part.Side == link.Lock):
 		list = seam.Joint
 	case base == link.Fit || s.d.joints[base]:
 	default:

@@ -48,6 +48,9 @@ func (l *loader) row(t *table, name, id string, d *yamldoc.Doc) {
 	for _, c := range t.columns {
 		n := d.Root.Get(c.Name)
 		if !n.Present() {
+			if c.Usual != nil {
+				r.Columns[c.Name] = link.Known{Value: c.Usual.Range, Best: c.Usual.Range.Mid(), Is: true, Grade: c.Usual.Grade, Says: "not listed; usual"}
+			}
 			continue
 		}
 		if c.Type.Kind == textKind {

@@ -67,6 +67,9 @@ func (b *Base) unspoken(faults *fault.List) {
 			parts = append(parts[:len(parts):len(parts)], p)
 		}
 	}
+	for i := range b.Patterns {
+		parts = append(parts[:len(parts):len(parts)], b.Patterns[i].Part)
+	}
 	for _, p := range parts {
 		for n := range used(p) {
 			all[n] = true

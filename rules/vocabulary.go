@@ -41,6 +41,14 @@ type Vocabulary struct {
 	byName map[string]*Entry
 	order  []string
 	Tables map[string][]*Entry // columns of each table, in order
+
+	countsAs map[string]string // table -> the table whose columns it has all of
+}
+
+// CountsAs reports whether rows of a table may stand where those of another are
+// wanted: they have all its columns.
+func (v *Vocabulary) CountsAs(table, other string) bool {
+	return table == other || v.countsAs[table] == other
 }
 
 // Entry returns a name's entry.

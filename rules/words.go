@@ -11,7 +11,7 @@ import (
 
 // vocabulary reads the names, the tables' columns and the kinds of neighbour.
 func (l *loader) vocabulary() {
-	v := &Vocabulary{byName: map[string]*Entry{}, Tables: map[string][]*Entry{}}
+	v := &Vocabulary{byName: map[string]*Entry{}, Tables: map[string][]*Entry{}, countsAs: map[string]string{}}
 	l.base.Vocabulary = v
 	ids, docs := l.in("vocabulary")
 	var tables []*yamldoc.Doc

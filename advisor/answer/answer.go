@@ -69,10 +69,17 @@ type Line struct {
 	Fine  float64      `json:"-"` // the doubt that says how many digits are earned
 }
 
-// Finding is a likely cause of the wear.
+// Finding is a pattern of wear: what is seen, what most likely did it, what to
+// put right first and which repair suits.
 type Finding struct {
-	Rule, Says, Cure string
-	Source           string
+	Rule   string `json:"rule"`
+	Says   string `json:"says"`
+	Cause  string `json:"cause"`
+	Cure   string `json:"cure"`
+	Repair string `json:"repair"`
+	Again  string `json:"again"` // how a repair that ignores it fails; "" it does not
+	Source string `json:"source"`
+	Grade  string `json:"grade"`
 }
 
 // Option is one option judged.

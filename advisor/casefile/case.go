@@ -29,7 +29,6 @@ type Case struct {
 	Wishes      Givens // wishes.rate ...
 	Machines    []Machine
 	WorkHolding []string
-	Heat        []string
 	Services    []Service
 	Stock       []string
 	Weights     map[string]float64 // of criteria, as wished
@@ -181,6 +180,7 @@ type Gauge struct {
 // Machine is a machine of the shop, a row of the vocabulary's table machines.
 type Machine struct {
 	ID, Called string
+	Class      string           // a row of the rule base's machines, for what the case does not say
 	Given      map[string]Value // by column: turns, bores, tolerance, swing ...
 	Rate       Value            // money per hour
 	At         fault.Place

@@ -10,7 +10,7 @@ import (
 )
 
 var fitKeys = []string{"id", "called", "hub", "shaft", "purpose", "when_new", "readings", "lands", "seen", "deepest_score", "witness",
-	"lobes", "faces", "end_float", "shake", "ring", "turning_ring", "end"}
+	"lobes", "faces", "end_float", "shake"}
 
 func (r *reader) fits(n yamldoc.Node) {
 	if !n.Present() {
@@ -49,6 +49,7 @@ func (r *reader) fit(n yamldoc.Node, f *Fit) {
 	for _, s := range Sides {
 		r.surface(n, s, f.Surfaces[s])
 	}
+	r.signGivens(f)
 	for _, key := range []string{"readings", "lands", "seen", "deepest_score", "witness", "lobes", "faces"} {
 		if m := n.Get(key); m.Present() {
 			m.Keys("hub", "shaft")
@@ -56,9 +57,6 @@ func (r *reader) fit(n yamldoc.Node, f *Fit) {
 	}
 	r.shake(n.Get("shake"), f)
 	r.endFloat(n.Get("end_float"), f)
-	f.Ring = n.Get("ring").Word("inner", "outer")
-	f.TurningRing = n.Get("turning_ring").Word("inner", "outer", "both", "unknown")
-	f.End = n.Get("end").Word("fixed", "floating", "only", "unknown")
 }
 
 // partOf finds the part a side of the fit belongs to.

@@ -13,9 +13,6 @@ type Fit struct {
 	Shake         []Shake
 	EndFloat      Value
 	EndFloatWants Value
-	Ring          string // inner or outer: the ring of a rolling bearing that this seat holds
-	TurningRing   string // inner, outer or both: the ring that turns against the load
-	End           string // fixed, floating or only
 	At            fault.Place
 }
 
@@ -23,7 +20,7 @@ type Fit struct {
 type Surface struct {
 	Readings []Reading
 	Lands    []Reading         // the same surface where nothing ran on it
-	Seen     map[string]string // sign -> word, NotLooked or NotThere
+	Seen     map[string]string // sign -> word with spaces, or NotLooked
 	Score    Value             // depth of the deepest score
 	Witness  Value             // depth of score that may stay after truing
 	Lobes    Value             // how far from round it may be without a two-point gauge seeing it, on diameter

@@ -92,7 +92,7 @@ func TestWhatIsSaid(t *testing.T) {
 		t.Errorf("0.02 to 0.05 tight is read as %v to %v", f.WhenNew.Lo, f.WhenNew.Hi)
 	}
 	s := f.Surfaces[Hub]
-	if s.Seen["powder"] != "red" || s.Seen["pits"] != NotThere || s.Seen["score"] != NotLooked || s.Seen["keyway"] != "" {
+	if s.Seen["powder"] != "red" || s.Seen["pits"] != "not there" || s.Seen["score"] != NotLooked || s.Seen["keyway"] != "" {
 		t.Errorf("seen %v", s.Seen)
 	}
 	if s.LobesHow != "reamed" || !f.Surfaces[Shaft].Lobes.Known || f.Surfaces[Shaft].Lobes.Hi != 0 {

@@ -28,7 +28,9 @@ func (r *reader) shop(n yamldoc.Node) {
 		r.c.Machines = append(r.c.Machines, r.machine(i, seen))
 	}
 	r.c.WorkHolding = texts(n.Get("work_holding"))
-	r.c.Heat = texts(n.Get("heat"))
+	for _, i := range n.Get("heat").Items() {
+		r.heat(i, seen)
+	}
 	r.c.Stock = texts(n.Get("stock"))
 	for _, i := range n.Get("sends_out").Items() {
 		if i.IsScalar() && i.Text() == "none" {
@@ -50,10 +52,19 @@ func (r *reader) machine(n yamldoc.Node, seen map[string]fault.Place) Machine {
 	if m.Called == "" {
 		m.Called = m.ID
 	}
-	m.Given = r.columns(n, "machines", []string{sentOut, "price", "days"}, "id", "called", "does", "rate")
+	classes, checked := r.ids["machines"]
+	if m.Class = n.Get("class").Text(); checked && m.Class != "" {
+		n.Get("class").Word(classes...)
+	}
+	m.Given = r.columns(n, "machines", []string{sentOut, "price", "days"}, "id", "called", "class", "does", "rate")
 	m.Rate = r.quantity(n.Get("rate"), quantity.RateDim, "40 EUR/h")
 	for _, of := range []string{"price", "days"} { // of a firm
 		m.Given[of] = Value{Stated: true, Known: true, Text: "0"}
+	}
+	m.Given[sentOut] = Value{Stated: true, Known: true, Text: "no"}
+	does := n.Get("does")
+	if m.Class != "" && !does.Present() {
+		return m // what its class does
 	}
 	verbs := r.verbs(m.Given)
 	list := slices.Sorted(maps.Keys(verbs))
@@ -63,6 +74,24 @@ func (r *reader) machine(n yamldoc.Node, seen map[string]fault.Place) Machine {
 		}
 	}
 	return m
+}
+
+// heat reads a source of heat by its class: a torch, an oven, a welder is a row
+// of the rule base's machines like any lathe.
+func (r *reader) heat(n yamldoc.Node, seen map[string]fault.Place) {
+	id := n.Text()
+	if id == "" || id == "none" {
+		return
+	}
+	if classes, checked := r.ids["machines"]; checked && n.Word(classes...) == "" {
+		return
+	}
+	if _, again := seen[id]; again {
+		return // listed under machines, with its own figures
+	}
+	none := Value{Stated: true, Known: true, Text: "0"}
+	r.c.Machines = append(r.c.Machines, Machine{ID: id, Called: strings.ReplaceAll(id, "-", " "), Class: id, At: n.At(),
+		Given: map[string]Value{sentOut: {Stated: true, Known: true, Text: "no"}, "price": none, "days": none}})
 }
 
 // sentOut is the column that tells a firm's row from the shop's own.

@@ -14,6 +14,7 @@ import (
 // Row is a row of a table that the case gives: a machine, a datum.
 type Row struct {
 	ID, Called string
+	Class      string                // a row of the rule base that says what the case does not
 	Columns    map[string]link.Known // by column
 }
 
@@ -76,13 +77,20 @@ func known(v casefile.Value) link.Known {
 	return link.Known{Value: interval.I{Lo: v.Lo, Hi: v.Hi}, Best: v.Mid(), Is: true, Grade: basis.Page, Says: "stated"}
 }
 
+// ringItself is the kind of neighbour that a rolling bearing is to itself: what
+// must never be cut.
+const ringItself = "rolling-bearing"
+
 // neighbours answers hub.near_X for every kind once next_to_it is answered.
 func neighbours(out map[string]link.Known, s *Surface) {
-	if !s.Part.NearStated {
-		return
-	}
 	for _, kind := range s.Part.Kinds {
+		if !s.Part.NearStated && kind != ringItself {
+			continue
+		}
 		there := 0.0
+		if kind == ringItself && s.Part.Bearing != "" {
+			there = 1
+		}
 		for _, n := range s.Part.Near {
 			if n.Kind == kind {
 				there = 1
@@ -132,7 +140,7 @@ func (c *Condition) Rows(table string) []Row {
 	switch table {
 	case "shop.machines":
 		for _, m := range c.Case.Machines {
-			r := Row{ID: m.ID, Called: m.Called, Columns: map[string]link.Known{}}
+			r := Row{ID: m.ID, Called: m.Called, Class: m.Class, Columns: map[string]link.Known{}}
 			put(r.Columns, m.Given)
 			out = append(out, r)
 		}

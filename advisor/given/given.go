@@ -184,11 +184,26 @@ func (s *Source) Rows(table string) []link.RowValues {
 					r.Called += " (price, days or tolerance assumed)"
 				}
 			}
+			s.classed(table, r)
 			out = append(out, link.RowValues{ID: r.ID, Says: r.Called, Columns: r.Columns})
 		}
 		return out
 	}
 	return s.base.Rows(table)
+}
+
+// classed fills in what a case leaves to the class of a machine.
+func (s *Source) classed(table string, r condition.Row) {
+	if r.Class == "" {
+		return
+	}
+	for _, m := range s.base.Rows(lastWord(table)) {
+		for col, k := range m.Columns {
+			if _, said := r.Columns[col]; m.ID == r.Class && !said {
+				r.Columns[col] = k
+			}
+		}
+	}
 }
 
 // firm fills in what a case need not say of a firm: it works as the finest

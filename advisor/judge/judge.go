@@ -68,10 +68,47 @@ func (j *Judged) Name() string {
 // Open reports whether the option is not ruled out.
 func (j *Judged) Open() bool { return j.Verdict != answer.RuledOut }
 
-// Judge links a combination, looks at every set of picks and keeps the best.
+// Judge judges a combination as it stands, and where a hold does not surely carry
+// what must pass through it, with each lock that could: the best is kept.
+func (b *Bench) Judge(c link.Combination) (*Judged, error) {
+	best, err := b.judge(c)
+	if err != nil || best.Option == nil {
+		return best, err
+	}
+	for _, joint := range best.slipping() {
+		for _, with := range c.Locked(&b.Base.Input, joint) {
+			j, err := b.judge(with)
+			if err != nil {
+				return nil, err
+			}
+			if better(j, best) {
+				best = j
+			}
+		}
+	}
+	return best, nil
+}
+
+// slipping are the joints whose hold does not surely carry what a lock could.
+func (j *Judged) slipping() []string {
+	var out []string
+	for i := range j.Option.Checks {
+		c := &j.Option.Checks[i]
+		if c.Carried == "" || slices.Contains(out, c.Joint) {
+			continue
+		}
+		unsure := i < len(j.Found.States) && j.Found.States[i].Holds != solve.Yes
+		if slices.Contains(j.Found.Broken, i) || j.Verdict == answer.CantTell && unsure {
+			out = append(out, c.Joint)
+		}
+	}
+	return out
+}
+
+// judge links a combination, looks at every set of picks and keeps the best.
 // A set is solved only while it may still beat the best found: the glance tells
 // the most it can earn.
-func (b *Bench) Judge(c link.Combination) (*Judged, error) {
+func (b *Bench) judge(c link.Combination) (*Judged, error) {
 	if out, err := b.screen(c); out != nil || err != nil {
 		return out, err
 	}

@@ -36,6 +36,10 @@ func (j *Judged) word() answer.Option {
 			a.Says += ", " + joint + " " + o.Holds[joint].Says
 		}
 	}
+	for _, joint := range slices.Sorted(mapKeys(o.Locks)) {
+		a.Locks[joint] = o.Locks[joint].ID
+		a.Says += ", " + joint + " " + o.Locks[joint].Says
+	}
 	for pick, row := range j.Set.Rows {
 		a.Picks[pick] = row
 	}

@@ -74,7 +74,7 @@ func varied(t *testing.T, base *rules.Base, name string, r *rand.Rand) *casefile
 		fmt.Sscan(string(p[2]), &x)
 		return fmt.Appendf(nil, "%s%.4f", p[1], x*(0.8+0.5*r.Float64()))
 	})
-	c, faults := casefile.Read(name, text, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials")})
+	c, faults := casefile.Read(name, text, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials"), "machines": base.IDs("machines")})
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}

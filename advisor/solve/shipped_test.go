@@ -35,7 +35,7 @@ func load(t testing.TB, name string) (*rules.Base, *casefile.Case) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	c, faults := casefile.Read(name, data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials")})
+	c, faults := casefile.Read(name, data, base.Vocabulary, casefile.IDs{"materials": base.IDs("materials"), "machines": base.IDs("machines")})
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}

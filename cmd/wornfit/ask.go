@@ -79,7 +79,7 @@ func (f *flags) ask(w world, file string) (*asked, error) {
 
 // named are the ids of the rule base that a case may name.
 func named(base *rules.Base) casefile.IDs {
-	ids := casefile.IDs{"materials": base.IDs("materials")}
+	ids := casefile.IDs{"materials": base.IDs("materials"), "machines": base.IDs("machines")}
 	for _, p := range base.Input.Parts {
 		if side := p.Side.String(); side == "purpose" {
 			ids[side] = append(ids[side], p.ID)

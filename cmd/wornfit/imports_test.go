@@ -46,10 +46,11 @@ var may = map[string][]string{
 	"advisor/given":     {"advisor/casefile", "advisor/condition", "rules", "rules/lang", "rules/link"},
 	"advisor/solve":     {"rules/lang", "rules/link", "rules/tape"},
 	"advisor/answer":    {},
+	"advisor/diagnose":  {"advisor/answer", "advisor/given", "rules", "rules/link", "rules/tape"},
 	"advisor/rank":      {"advisor/answer", "advisor/solve", "rules/link"},
 	"advisor/why":       {"advisor/answer", "advisor/solve", "rules", "rules/link", "rules/tape"},
 	"advisor/judge":     {"advisor/answer", "advisor/given", "advisor/rank", "advisor/solve", "advisor/why", "rules", "rules/link", "rules/tape"},
-	"advisor": {"advisor/answer", "advisor/casefile", "advisor/condition", "advisor/given", "advisor/judge", "knowledge", "rules",
+	"advisor": {"advisor/answer", "advisor/casefile", "advisor/condition", "advisor/diagnose", "advisor/given", "advisor/judge", "knowledge", "rules",
 		"rules/fault", "rules/link"},
 
 	"cmd/wornfit": {"cmd/wornfit/...", "advisor", "advisor/answer", "advisor/casefile", "knowledge", "rules", "rules/fault",

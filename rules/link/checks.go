@@ -22,6 +22,9 @@ func (l *linker) checks(lw *lowering, e *env) {
 }
 
 func (l *linker) check(lw *lowering, e *env, r *Rule) {
+	if l.locked(e, r) {
+		return
+	}
 	when, never := l.when(lw, e, r.When)
 	if never {
 		return

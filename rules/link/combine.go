@@ -1,12 +1,16 @@
 package link
 
-import "slices"
+import (
+	"maps"
+	"slices"
+)
 
 // Combination is one option before it is linked: which files, for which purpose.
 type Combination struct {
 	ID                  string // shaft-true-up+hub-bush-press
 	Shaft, Hub, Purpose *Part
 	Holds               map[string]*Part // by joint
+	Locks               map[string]*Part // by joint; no part of the ID
 }
 
 // All gives every option there is for a purpose: each shaft treatment with each
@@ -21,17 +25,70 @@ func All(in Input, purpose *Part) []Combination {
 				holds = each(holds, j.Name, in.holdsFor(j))
 			}
 			for _, with := range holds {
-				out = append(out, Combination{ID: ID(s, h, purpose, with), Shaft: s, Hub: h, Purpose: purpose, Holds: with})
+				c := Combination{ID: ID(s, h, purpose, with), Shaft: s, Hub: h, Purpose: purpose, Holds: with}
+				out = append(out, in.asked(c)...)
 			}
 		}
 	}
 	return out
 }
 
-// Link links a combination.
-func (c Combination) Link(in Input) (*Option, error) {
-	return Link(in, c.Shaft, c.Hub, c.Holds, c.Purpose)
+// Every is All, and each of them with each lock that one of its joints may be
+// given: for checks of the files.
+func Every(in Input, purpose *Part) []Combination {
+	out := All(in, purpose)
+	for _, c := range out[:len(out):len(out)] {
+		for _, j := range slices.Sorted(maps.Keys(c.Holds)) {
+			out = append(out, c.Locked(&in, j)...)
+		}
+	}
+	return out
 }
+
+// asked gives the finished fit the lock its purpose asks for, one combination
+// for each that it may be.
+func (in *Input) asked(c Combination) []Combination {
+	if len(c.Purpose.Locks) == 0 {
+		return []Combination{c}
+	}
+	var out []Combination
+	for _, k := range in.of(Lock) {
+		if slices.Contains(c.Purpose.Locks, k.ID) {
+			out = append(out, c.With(Fit, k))
+		}
+	}
+	return out
+}
+
+// With is the combination with a lock on a joint.
+func (c Combination) With(joint string, lock *Part) Combination {
+	locks := map[string]*Part{joint: lock}
+	for j, k := range c.Locks {
+		if j != joint {
+			locks[j] = k
+		}
+	}
+	c.Locks = locks
+	return c
+}
+
+// Locked lists what a combination becomes with one more lock on a joint that has
+// none: for a hold that does not carry by itself.
+func (c Combination) Locked(in *Input, joint string) []Combination {
+	if c.Locks[joint] != nil || c.Holds[joint] == nil {
+		return nil
+	}
+	var out []Combination
+	for _, k := range in.of(Lock) {
+		if joint == Fit || !k.FitOnly {
+			out = append(out, c.With(joint, k))
+		}
+	}
+	return out
+}
+
+// Link links a combination.
+func (c Combination) Link(in Input) (*Option, error) { return link(in, c, (*linker).lower) }
 
 // ID names an option by its parts, each hold after the part it holds.
 func ID(shaft, hub, purpose *Part, holds map[string]*Part) string {

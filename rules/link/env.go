@@ -48,6 +48,9 @@ func newEnv(p *Part, j *joint) *env {
 	e.full = e.nums
 	if j != nil {
 		e.full = j.name + "."
+		if p.Side == Lock {
+			e.full = j.name + ".lock."
+		}
 	}
 	e.names = make(map[string]private, len(p.Numbers)+len(p.Picks)+len(p.Choose)+len(p.Defines)+len(p.Joints))
 	for i := range p.Numbers {

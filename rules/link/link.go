@@ -18,8 +18,8 @@ type linker struct {
 	purpose       *env
 	common        *env // nil: there is none
 	scoring       *env
-	holds         map[string]*env
-	first, second *env // the two parts in cutting order
+	holds, locks  map[string]*env // by joint
+	first, second *env            // the two parts in cutting order
 	over          []tape.Node
 	dimOf         []dimUse
 	sums          map[string]tape.Node // total.*, joined.*
@@ -38,11 +38,11 @@ func link(in Input, c Combination, lower func(*linker)) (*Option, error) {
 	l := &linker{
 		in: &in,
 		opt: &Option{
-			ID: ID(c.Shaft, c.Hub, c.Purpose, c.Holds), Shaft: c.Shaft, Hub: c.Hub, Purpose: c.Purpose, Holds: map[string]*Part{},
+			ID: ID(c.Shaft, c.Hub, c.Purpose, c.Holds), Shaft: c.Shaft, Hub: c.Hub, Purpose: c.Purpose, Holds: map[string]*Part{}, Locks: c.Locks,
 			Totals: map[string]tape.Node{}, Criteria: map[string]tape.Node{},
 		},
 		shaft: newEnv(c.Shaft, nil), hub: newEnv(c.Hub, nil), purpose: newEnv(c.Purpose, nil),
-		holds: map[string]*env{}, sums: map[string]tape.Node{},
+		holds: map[string]*env{}, locks: map[string]*env{}, sums: map[string]tape.Node{},
 	}
 	scoring := in.Scoring
 	if scoring == nil {
@@ -54,6 +54,9 @@ func link(in Input, c Combination, lower func(*linker)) (*Option, error) {
 	}
 	l.first, l.second = cuttingOrder(l.shaft, l.hub)
 	l.hold(c.Holds)
+	for name, k := range c.Locks {
+		l.lock(name, k)
+	}
 	if l.faults != nil {
 		return nil, l.failed()
 	}
@@ -101,6 +104,25 @@ func (l *linker) holdOne(holds map[string]*Part, j *joint, at fault.Place) {
 	}
 }
 
+// lock puts a lock on a joint beside its hold.
+func (l *linker) lock(joint string, k *Part) {
+	h := l.holds[joint]
+	if h == nil {
+		l.faults.Add(fault.Place{File: k.File}, "", fmt.Sprintf("%s has no joint %s for %s to lock", l.opt.ID, joint, fileName(k)), "leave the lock out")
+		return
+	}
+	l.locks[joint] = newEnv(k, h.joint)
+}
+
+// locked reports whether a lock on a hold's joint takes a limit off it.
+func (l *linker) locked(e *env, r *Rule) bool {
+	if r.Carried == "" || e.joint == nil || e.part.Side != Hold {
+		return false
+	}
+	k := l.locks[e.joint.name]
+	return k != nil && slices.Contains(k.part.Carries, r.Carried)
+}
+
 // envs are the files in cutting order, each hold after the part whose joint it
 // is on; the finished fit's hold and the purpose come last.
 func (l *linker) envs() []*env {
@@ -108,15 +130,24 @@ func (l *linker) envs() []*env {
 	for _, e := range []*env{l.first, l.second} {
 		out = append(out, e)
 		for i := range e.part.Joints {
-			if h := l.holds[e.part.Joints[i].Name]; h != nil {
-				out = append(out, h)
-			}
+			out = append(out, l.holding(e.part.Joints[i].Name)...)
 		}
 	}
 	if h := l.holds[Fit]; h != nil && h.joint.owner == nil {
-		out = append(out, h)
+		out = append(out, l.holding(Fit)...)
 	}
 	return append(out, l.purpose)
+}
+
+// holding are the hold of a joint and its lock.
+func (l *linker) holding(joint string) []*env {
+	var out []*env
+	for _, list := range []map[string]*env{l.holds, l.locks} {
+		if e := list[joint]; e != nil {
+			out = append(out, e)
+		}
+	}
+	return out
 }
 
 // lower makes the option's program.

@@ -135,6 +135,7 @@ type Option struct {
 	ID                  string // shaft-leave+hub-bush-press
 	Shaft, Hub, Purpose *Part
 	Holds               map[string]*Part // by joint: bush, sleeve, fit
+	Locks               map[string]*Part // by joint
 	Program             *tape.Program
 	Slots               []Slot
 	Dims                []Dim // in cutting order

@@ -69,11 +69,13 @@ const (
 	Hub
 	Hold
 	Purpose
-	Shared // steps.yaml and criteria.yaml: numbers, defines and steps all options share
+	Shared    // steps.yaml and criteria.yaml: numbers, defines and steps all options share
+	Lock      // what stops a joint from turning or sliding beside its hold
+	Diagnosis // a pattern of wear: no part of an option
 )
 
 func (s Side) String() string {
-	return [...]string{"shaft", "hub", "hold", "purpose", "shared"}[s]
+	return [...]string{"shaft", "hub", "hold", "purpose", "shared", "lock", "diagnosis"}[s]
 }
 
 // Metal is what a treatment does to the finished surface; it decides which of
@@ -113,6 +115,7 @@ type Rule struct {
 	Left, Right       *lang.Expr // of a limit
 	Sense             Sense
 	When              *lang.Expr // nil: always
+	Carried           string     // of a hold's limit: what a lock on the joint takes off it, torque or thrust; "" nothing
 	After             bool       // of a limit: looked at on the finished design, never in the search
 	Strength          Strength
 	Ground            Ground
@@ -184,7 +187,8 @@ type Aim struct {
 //
 // Needs may name what another step gives, mate (the other part's finished size,
 // when that is made first), joint NAME, joint sizes (in a hold: the two sizes it
-// joins) and parts (every step of both parts and their holds). Gives names
+// joins), in a lock joint (its hold's steps) and parts (every step of both parts
+// and their holds). Gives names
 // dimensions, or joint in a hold. The steps of one file keep their order.
 type Step struct {
 	ID, Says           string
@@ -223,9 +227,11 @@ type Part struct {
 	Says     string
 	Side     Side
 	Metal    Metal
-	Finishes string // "" when nothing is cut
-	Static   bool   // a purpose whose finished fit has a hold
-	FitOnly  bool   // a hold for the finished fit alone, never for a bush or sleeve
+	Finishes string   // "" when nothing is cut
+	Static   bool     // a purpose whose finished fit has a hold
+	FitOnly  bool     // a hold or lock for the finished fit alone, never for a bush or sleeve
+	Carries  []string // of a lock: torque, thrust
+	Locks    []string // of a purpose: the locks its finished fit must have one of
 	Numbers  []Number
 	Needs    []Rule
 	Limits   []Rule

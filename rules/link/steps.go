@@ -106,7 +106,7 @@ func (l *linker) stepNeeds(all []stepUse, u stepUse) []int {
 		}
 		if !found && !known {
 			l.faults = append(l.faults, fault.Fault{At: u.s.At, Says: fmt.Sprintf("step %s needs %s, which no step gives", u.id(), need),
-				Remedy: "name what a step gives, mate, parts, joint NAME or, in a hold, joint sizes"})
+				Remedy: "name what a step gives, mate, parts, joint NAME; in a hold joint sizes, in a lock joint"})
 		}
 	}
 	return out
@@ -123,6 +123,10 @@ func (l *linker) meets(u stepUse, need string) (gives func(stepUse) bool, known 
 		return l.mateSteps(u.e), true
 	case need == "joint sizes":
 		return l.sizeSteps(u.e), true
+	case need == "joint" && u.e.joint != nil:
+		return func(o stepUse) bool {
+			return o.e != u.e && o.e.joint == u.e.joint && slices.Contains(o.s.Gives, "joint")
+		}, false
 	case isJointOf:
 		return func(o stepUse) bool {
 			return o.e.joint != nil && o.e.joint.name == name && slices.Contains(o.s.Gives, "joint")
@@ -148,7 +152,9 @@ func (l *linker) sizeSteps(e *env) func(stepUse) bool {
 		return func(stepUse) bool { return false }
 	}
 	if e.joint.owner == nil {
-		return func(o stepUse) bool { return o.e == l.shaft || o.e == l.hub || o.e.joint != nil && o.e != e }
+		return func(o stepUse) bool {
+			return o.e == l.shaft || o.e == l.hub || o.e.joint != nil && o.e.joint != e.joint
+		}
 	}
 	sizes := map[string]bool{}
 	for _, field := range []string{"inner_size", "outer_size"} {

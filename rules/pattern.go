@@ -1,0 +1,53 @@
+package rules
+
+import (
+	"wornfit/rules/link"
+	"wornfit/rules/yamldoc"
+)
+
+// Pattern is a way in which fits wear: what is seen, why it came about, what
+// must be cured first, and how a hasty repair fails again.
+type Pattern struct {
+	ID, Says string
+	Cause    string
+	Cure     string     // before any repair
+	Repair   string     // which kind of repair suits
+	Again    string     // what becomes of a repair that ignores it; "" nothing much
+	Part     *link.Part // its one need is what is seen
+}
+
+var patternKeys = []string{"schema", "id", "says", "numbers", "define", "when", "cause", "cure", "repair", "again", "from"}
+
+// patterns reads diagnosis/: one pattern a file.
+func (l *loader) patterns() {
+	ids, docs := l.in("diagnosis")
+	for i, doc := range docs {
+		root := doc.Root
+		if !root.Keys(patternKeys...) {
+			continue
+		}
+		root.Need("schema", "write diagnosis/1").Word("diagnosis/1")
+		l.named(root, ids[i])
+		d := newDraft(doc, "diagnosis", link.Diagnosis, ids[i])
+		l.names(d)
+		sc := &scope{l: l, d: d}
+		for _, e := range root.Get("define").Entries() {
+			if def := d.defines[e.Name]; def != nil {
+				sc.keep(def)
+			}
+		}
+		p := Pattern{ID: ids[i], Part: d.part, Says: said(root, "says", "say what is seen in a line"), Cause: said(root, "cause", "say what most likely did it"),
+			Cure: said(root, "cure", "say what to put right first"), Repair: said(root, "repair", "say which kind of repair suits"), Again: root.Get("again").Text()}
+		r := link.Rule{ID: p.ID, Strength: link.Should, Ground: link.Practice, Why: p.Says, At: root.At()}
+		r.From, r.Grade = l.from(root)
+		when := root.Need("when", "say what is seen, as an expression")
+		if r.Test = sc.expr(when, yesNo); r.Test == nil {
+			continue
+		}
+		l.beforeSizes(sc, r.Test, when, "a pattern")
+		d.part.Says, d.part.Needs = p.Says, []link.Rule{r}
+		l.base.Patterns = append(l.base.Patterns, p)
+	}
+}
+
+func said(n yamldoc.Node, key, remedy string) string { return n.Need(key, remedy).Text() }
