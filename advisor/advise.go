@@ -29,6 +29,7 @@ import (
 type Ask struct {
 	Speech quantity.Speech
 	Only   []string // ids or trade names to be worked out with the large budget too
+	All    bool     // every option worked out, not only those that may be shown
 }
 
 // Advise judges every option for one fit of a case read without faults.
@@ -58,41 +59,67 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 	a.Diagnosis = found.Findings
 	shop := &judge.Bench{Base: base, Given: known, Speech: ask.Speech, Weights: weights(base, c),
 		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond), Made: made(c, f), Asked: ask.Only}
-	judged, err := each(longestFirst(link.All(base.Input, purpose)), shop.Judge)
+	contest, err := held(shop, link.All(base.Input, purpose), ask.All)
 	if err != nil {
 		return nil, err
 	}
-	judge.Sort(judged)
+	judged := contest.Judged()
 	if err := thorough(shop, judged, ask.Only); err != nil {
 		return nil, err
 	}
 	judge.Sort(judged)
-	a.Options = judge.Options(judged)
-	a.Methods = judge.Methods(base, purpose, a.Options)
+	if a.Options, err = judge.Options(judged); err != nil {
+		return nil, err
+	}
+	a.IDs = contest.IDs()
+	a.Methods = judge.Methods(base, purpose, a.Options, contest.Others)
 	a.Condition = append(a.Condition, howBad(a.Options)...)
 	a.Buying = shop.Buying(judged, a.Options)
 	a.Criteria = shop.Criteria()
 	return a, nil
 }
 
+// held looks every option over and works out those that may be among the best,
+// or all of them.
+func held(shop *judge.Bench, all []link.Combination, every bool) (*judge.Contest, error) {
+	rough, err := each(longestFirst(all), shop.Rough)
+	if err != nil {
+		return nil, err
+	}
+	contest := shop.NewContest(rough, shown)
+	next := contest.Round
+	if every {
+		next = contest.All
+	}
+	for list := next(); len(list) > 0; list = next() {
+		judged, err := each(longestFirst(list), shop.Judge)
+		if err != nil {
+			return nil, err
+		}
+		contest.Take(judged)
+	}
+	return contest, nil
+}
+
 // shown is how many options are told in full.
 const shown = 5
 
-// thorough works the first options, the best of each trade name and those asked
-// for out with the large budget.
+// thorough works the first option, those asked for and what cannot be told of the
+// others shown out with the large budget; of the rest that is shown the quick
+// look is told in full.
 func thorough(shop *judge.Bench, judged []*judge.Judged, only []string) error {
 	var list []*judge.Judged
-	seen := map[string]bool{}
+	seen, full := map[string]bool{}, map[*judge.Judged]bool{}
 	for i, j := range judged {
 		name := j.Name()
 		asked := slices.Contains(only, j.Combination.ID) || slices.Contains(only, name) && !seen[name]
 		if asked || (i < shown || !seen[name]) && j.Open() {
-			list = append(list, j)
+			list, full[j] = append(list, j), asked || i == 0 || j.Verdict == answer.CantTell
 		}
 		seen[name] = true
 	}
 	slices.SortStableFunc(list, func(a, b *judge.Judged) int { return toil(b.Combination) - toil(a.Combination) })
-	_, err := each(list, func(j *judge.Judged) (*judge.Judged, error) { return j, shop.Finish(j) })
+	_, err := each(list, func(j *judge.Judged) (*judge.Judged, error) { return j, shop.Finish(j, full[j]) })
 	return err
 }
 

@@ -44,8 +44,8 @@ func (l *loader) parts() {
 var pulls = []string{"torque", "thrust"}
 
 var partKeys = map[link.Side][]string{
-	link.Shaft:   {"side", "metal", "finishes", "choose", "joints", "aim", "features"},
-	link.Hub:     {"side", "metal", "finishes", "choose", "joints", "aim", "features"},
+	link.Shaft:   {"side", "metal", "finishes", "bought", "choose", "joints", "aim", "features"},
+	link.Hub:     {"side", "metal", "finishes", "bought", "choose", "joints", "aim", "features"},
 	link.Hold:    {"choose", "aim", "fit_only"},
 	link.Lock:    {"choose", "aim", "fit_only", "carries"},
 	link.Purpose: {"holds", "aim", "locks"},
@@ -63,6 +63,7 @@ func (l *loader) draft(folder, schema string, side link.Side, id string, doc *ya
 	if side == link.Shaft || side == link.Hub {
 		root.Need("side", "write "+folder).Word(folder)
 		d.metal(root)
+		d.part.Bought, _ = root.Get("bought").YesNo()
 	}
 	if side == link.Purpose {
 		h := root.Need("holds", "write fit when the finished fit is held, none when it runs").Word("fit", "none")

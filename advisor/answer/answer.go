@@ -18,7 +18,8 @@ type Answer struct {
 	Stop          *Stop       `json:"stop,omitempty"` // no option is ranked, and why
 	Condition     []Section   `json:"condition"`
 	Diagnosis     []Finding   `json:"diagnosis"`
-	Options       []Option    `json:"options"`
+	Options       []Option    `json:"options"` // worked out: all when all were asked for
+	IDs           []string    `json:"-"`       // of every option there is
 	Methods       []Method    `json:"methods"`
 	Buying        *Buying     `json:"buying"`
 	Criteria      []Criterion `json:"criteria"`

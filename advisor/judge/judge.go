@@ -6,6 +6,7 @@
 package judge
 
 import (
+	"errors"
 	"math"
 	"runtime"
 	"slices"
@@ -112,7 +113,7 @@ func (b *Bench) judge(c link.Combination) (*Judged, error) {
 	if out, err := b.screen(c); out != nil || err != nil {
 		return out, err
 	}
-	o, err := c.Link(b.Base.Input)
+	o, err := c.Sketch(b.Base.Input)
 	if err != nil {
 		return nil, err
 	}
@@ -175,14 +176,12 @@ const mostRuled = 3
 
 // glance throws a set out if facts or contraction do, else tells the most it may earn.
 func (b *Bench) glance(j *Judged) {
+	j.Model.Marks = j.Model.Marks[:0]
 	for _, c := range b.Base.Input.Criteria {
 		j.Model.Marks = append(j.Model.Marks, j.Option.Criteria[c.ID])
 	}
 	b.solve(j, solve.Glance)
-	j.most = j.Mark.Points
-	if j.Found.Within != nil {
-		j.most = rank.Most(j.Option, b.Base.Input.Criteria, b.Weights, &j.Found, b.Base.OffShould)
-	}
+	j.most = b.mostOf(j)
 }
 
 // against tells the search what it must beat, and where the best was found.
@@ -242,13 +241,17 @@ func (b *Bench) enough(best, j *Judged, i int) bool {
 	return best.Open() || i >= mostRuled
 }
 
-// Finish works an option out with the large budget, windows and all. What the
-// quick look found to work is not lost: where the large budget climbs astray,
-// the quick look's own way is gone again.
-func (b *Bench) Finish(j *Judged) error {
+// Finish works an option out in full, windows and all, with the large budget if
+// it is wanted. What the quick look found to work is not lost: where the large
+// budget climbs astray, the quick look's own way is gone again.
+func (b *Bench) Finish(j *Judged, large bool) error {
 	near, beat, worked := j.Model.Near, j.Model.Beat, j.Found.Works == solve.Yes
 	j.Model.Near, j.Model.Beat = j.Found.Design, nil
-	if b.solve(j, solve.Thorough); worked && j.Found.Works != solve.Yes {
+	budget := solve.Again
+	if large {
+		budget = solve.Thorough
+	}
+	if b.solve(j, budget); worked && j.Found.Works != solve.Yes {
 		j.Model.Near, j.Model.Beat = near, beat
 		b.solve(j, solve.Again)
 	}
@@ -345,20 +348,23 @@ func Sort(list []*Judged) {
 }
 
 // Options are the options worded, numbered in the order they stand.
-func Options(list []*Judged) []answer.Option {
-	out := make([]answer.Option, len(list))
+func Options(list []*Judged) ([]answer.Option, error) {
+	out, errs := make([]answer.Option, len(list)), make([]error, len(list))
 	var next atomic.Int64
 	var wg sync.WaitGroup
 	for range runtime.GOMAXPROCS(0) {
 		wg.Go(func() {
 			for i := next.Add(1) - 1; int(i) < len(list); i = next.Add(1) - 1 {
+				if errs[i] = list[i].dress(); errs[i] != nil {
+					continue
+				}
 				out[i] = list[i].word()
 				out[i].Rank = int(i) + 1
 			}
 		})
 	}
 	wg.Wait()
-	return out
+	return out, errors.Join(errs...)
 }
 
 // Criteria tells how scores are weighed.

@@ -9,8 +9,8 @@ import (
 	"wornfit/rules/link"
 )
 
-// Methods gives each trade name its best option.
-func Methods(base *rules.Base, purpose *link.Part, options []answer.Option) []answer.Method {
+// Methods gives each trade name its best option; others counts the rest of it.
+func Methods(base *rules.Base, purpose *link.Part, options []answer.Option, others func(name string) int) []answer.Method {
 	var out []answer.Method
 	for i := range base.Names {
 		n := &base.Names[i]
@@ -20,11 +20,9 @@ func Methods(base *rules.Base, purpose *link.Part, options []answer.Option) []an
 			if o.Name == nil || *o.Name != n.ID {
 				continue
 			}
-			if m.Best == nil {
-				m.Best, m.Verdict, m.Kind, m.Rank, m.Points, m.Why = &o.ID, o.Verdict, o.Kind, o.Rank, o.Points, why.Decides(o.Reasons)
-				continue
-			}
-			m.Others++
+			m.Best, m.Verdict, m.Kind, m.Rank, m.Points, m.Why = &o.ID, o.Verdict, o.Kind, o.Rank, o.Points, why.Decides(o.Reasons)
+			m.Others = others(n.ID)
+			break
 		}
 		if m.Best == nil {
 			m.Why = n.Cannot[purpose.ID]

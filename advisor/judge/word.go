@@ -15,6 +15,44 @@ import (
 	"wornfit/rules/tape"
 )
 
+// dress links the option again with its words; what was found stays.
+func (j *Judged) dress() error {
+	if len(j.Option.Checks) == 0 || j.Option.Checks[0].Why != nil {
+		return nil
+	}
+	c := j.Combination
+	c.Locks = j.Option.Locks
+	o, err := c.Link(j.bench.Base.Input)
+	if err != nil {
+		return err
+	}
+	known := j.bench.Given.Fill(o)
+	m := j.bench.model(o, known, j.Set)
+	reg := make([]float64, o.Program.Len())
+	o.Program.Start(reg)
+	for i := range o.Slots {
+		s := &o.Slots[i]
+		switch {
+		case i < len(j.Option.Slots):
+			reg[s.Node] = j.Found.Reg[s.Node]
+		case s.Kind == link.PickSlot:
+			reg[s.Node] = m.Picked[i].Best
+		default:
+			reg[s.Node] = known[s.Name].Best
+		}
+	}
+	o.Program.Run(reg)
+	for i, f := range j.Set.Failed {
+		for k := range o.Picks {
+			if o.Picks[k].Failed.FullID == f.FullID {
+				j.Set.Failed[i] = &o.Picks[k].Failed
+			}
+		}
+	}
+	j.Option, j.Found.Reg, j.Model.Given, j.Model.Picked = o, reg, m.Given, m.Picked
+	return nil
+}
+
 // word turns what was found into the answer's option.
 func (j *Judged) word() answer.Option {
 	o, b := j.Option, j.bench

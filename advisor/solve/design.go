@@ -68,6 +68,9 @@ func (q *problem) within(box []interval.I) []interval.I {
 	for _, s := range q.slots {
 		reg[s.node] = interval.Point(q.reg[s.node])
 	}
+	if q.m.Joined {
+		q.anyPick(reg)
+	}
 	for i, n := range q.m.Marks {
 		prog := q.only(n)
 		prog.Enclose(reg)
@@ -77,6 +80,15 @@ func (q *problem) within(box []interval.I) []interval.I {
 		}
 	}
 	return out
+}
+
+// anyPick lets what is picked be all it may be over the sets.
+func (q *problem) anyPick(reg []interval.I) {
+	for i := range q.m.Option.Slots {
+		if s := &q.m.Option.Slots[i]; s.Kind == link.PickSlot {
+			reg[s.Node] = q.m.Picked[i].Value
+		}
+	}
 }
 
 // hopeless is the answer when facts rule the option out, whatever its sizes; the

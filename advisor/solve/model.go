@@ -20,6 +20,8 @@ type Model struct {
 	Marks  []tape.Node           // criteria, whose range a glance tells
 	Near   map[string]float64    // targets of a design of a like set of picks, a good place to start; nil: none
 	Beat   *Beat                 // what it must do better than; nil: nothing
+	Joined bool                  // of a glance: what is picked are the ranges over several sets
+	Apart  func(*link.Check) bool // limits left out; nil: none
 	Shared *Shared               // what all sets of picks of one option share; nil: worked out anew
 }
 

@@ -203,7 +203,7 @@ func (q *problem) limits() {
 			continue
 		}
 		when := q.applies(c)
-		if when == No {
+		if when == No || q.m.Apart != nil && q.m.Apart(c) {
 			continue
 		}
 		r := row{sure: when == Yes, check: i, dim: -1, plus: c.Margin, must: c.Strength == link.Must}

@@ -31,7 +31,7 @@ func runAdvise(w world, f *flags, file string, all bool) error {
 	if err != nil {
 		return err
 	}
-	list, err := q.answers(nil)
+	list, err := q.answers(nil, all || f.json)
 	if err != nil {
 		return err
 	}

@@ -111,14 +111,14 @@ func fitIDs(c *casefile.Case) []string {
 }
 
 // answers asks the advisor about each fit.
-func (a *asked) answers(only []string) ([]*answer.Answer, error) {
+func (a *asked) answers(only []string, all bool) ([]*answer.Answer, error) {
 	var out []*answer.Answer
 	speech := a.speech
 	if speech.Money == "" {
 		speech.Money = "in your money"
 	}
 	for _, f := range a.fits {
-		x, err := advisor.Advise(a.base, a.c, f, advisor.Ask{Speech: speech, Only: only})
+		x, err := advisor.Advise(a.base, a.c, f, advisor.Ask{Speech: speech, Only: only, All: all})
 		if err != nil {
 			return nil, trouble{says: err.Error(), hint: "this is a fault of wornfit itself; please report it with the case file", code: exitOurs}
 		}

@@ -32,7 +32,7 @@ func runCompare(w world, f *flags, file string, words []string) error {
 	if err != nil {
 		return err
 	}
-	list, err := q.answers(words)
+	list, err := q.answers(words, false)
 	if err != nil {
 		return err
 	}

@@ -25,9 +25,7 @@ func find(a *answer.Answer, word string) (*answer.Option, *answer.Method, error)
 	for _, m := range a.Methods {
 		known = append(known, m.Name)
 	}
-	for _, o := range a.Options {
-		known = append(known, o.ID)
-	}
+	known = append(known, a.IDs...)
 	hint := fault.DidYouMean(word, known)
 	if fault.Nearest(word, known) == "" && len(known) > 0 {
 		hint = "give a name or an id as advise prints it, such as " + known[0]

@@ -23,7 +23,7 @@ func TestShippedCasesFitEveryWidth(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			list, err := q.answers(nil)
+			list, err := q.answers(nil, true)
 			if err != nil {
 				t.Fatal(err)
 			}

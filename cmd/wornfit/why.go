@@ -34,7 +34,7 @@ func one(w world, f *flags, file, word string, draw optionPage, refuses bool) er
 	if err != nil {
 		return err
 	}
-	list, err := q.answers([]string{word})
+	list, err := q.answers([]string{word}, false)
 	if err != nil {
 		return err
 	}

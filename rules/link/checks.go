@@ -29,7 +29,7 @@ func (l *linker) check(lw *lowering, e *env, r *Rule) {
 	if never {
 		return
 	}
-	c := l.said(lw, e, r)
+	c := ruled(e, r)
 	c.When = when
 	if r.Test != nil {
 		c.Need = true
@@ -42,6 +42,8 @@ func (l *linker) check(lw *lowering, e *env, r *Rule) {
 		}
 	}
 	l.opt.Checks = append(l.opt.Checks, c)
+	at := len(l.opt.Checks) - 1
+	l.last(func() { l.wording(lw, e, &l.opt.Checks[at]) })
 }
 
 // margin is what a limit has in hand: not negative when it is kept.
@@ -65,12 +67,15 @@ func (l *linker) when(lw *lowering, e *env, x *lang.Expr) (n tape.Node, never bo
 	return n, false
 }
 
-// said is a rule under its full id with its words.
-func (l *linker) said(lw *lowering, e *env, r *Rule) Check {
-	return Check{
-		Rule: *r, Of: e.part, Joint: e.jointName(), FullID: e.said(r.ID),
-		Why: l.words(lw, e, r.Why, r.WhyPieces), Remedy: l.words(lw, e, r.Remedy, r.RemedyPieces),
-	}
+// ruled is a rule under its full id.
+func ruled(e *env, r *Rule) Check {
+	return Check{Rule: *r, Of: e.part, Joint: e.jointName(), FullID: e.said(r.ID)}
+}
+
+// wording gives a rule its words.
+func (l *linker) wording(lw *lowering, e *env, c *Check) {
+	c.Why = l.words(lw, e, c.Rule.Why, c.WhyPieces)
+	c.Remedy = l.words(lw, e, c.Rule.Remedy, c.RemedyPieces)
 }
 
 func (l *linker) words(lw *lowering, e *env, text string, pieces []Piece) []WordPiece {

@@ -88,7 +88,11 @@ func (c Combination) Locked(in *Input, joint string) []Combination {
 }
 
 // Link links a combination.
-func (c Combination) Link(in Input) (*Option, error) { return link(in, c, (*linker).lower) }
+func (c Combination) Link(in Input) (*Option, error) { return link(in, c, (*linker).lower, false) }
+
+// Sketch links a combination without its words and named values: enough to judge
+// it. Link gives the same nodes and slots, and more after them.
+func (c Combination) Sketch(in Input) (*Option, error) { return link(in, c, (*linker).lower, true) }
 
 // ID names an option by its parts, each hold after the part it holds.
 func ID(shaft, hub, purpose *Part, holds map[string]*Part) string {

@@ -24,6 +24,8 @@ type linker struct {
 	dimOf         []dimUse
 	sums          map[string]tape.Node // total.*, joined.*
 	away          tape.Node            // yes-no: the parts are at a firm after the steps so far; 0: no step yet
+	later         []func()             // what only words ask for, lowered after all that judges
+	bare          bool                 // without words
 	faults        fault.List
 }
 
@@ -31,12 +33,13 @@ type linker struct {
 // joints (and of "fit" for a static purpose) and a purpose into one option. The
 // error is a fault.List that names every fault met.
 func Link(in Input, shaft, hub *Part, holds map[string]*Part, purpose *Part) (*Option, error) {
-	return link(in, Combination{Shaft: shaft, Hub: hub, Holds: holds, Purpose: purpose}, (*linker).lower)
+	return link(in, Combination{Shaft: shaft, Hub: hub, Holds: holds, Purpose: purpose}, (*linker).lower, false)
 }
 
-func link(in Input, c Combination, lower func(*linker)) (*Option, error) {
+func link(in Input, c Combination, lower func(*linker), bare bool) (*Option, error) {
 	l := &linker{
-		in: &in,
+		bare: bare,
+		in:   &in,
 		opt: &Option{
 			ID: ID(c.Shaft, c.Hub, c.Purpose, c.Holds), Shaft: c.Shaft, Hub: c.Hub, Purpose: c.Purpose, Holds: map[string]*Part{}, Locks: c.Locks,
 			Totals: map[string]tape.Node{}, Criteria: map[string]tape.Node{},
@@ -162,13 +165,28 @@ func (l *linker) lower() {
 	}
 	l.steps(lw)
 	l.scores(lw)
-	for _, e := range l.envs() {
-		l.named(lw, e)
-	}
 	l.picks(lw)
 	l.holdsAfterSizes(lw)
+	for _, e := range l.envs() {
+		l.last(func() { l.named(lw, e) })
+	}
+	l.finish()
 	l.opt.Slots, l.opt.Lowered = lw.slots, lw.lowered
 	l.opt.Program = lw.b.Build()
+}
+
+// last puts off what only words ask for. What comes first then has the same
+// nodes and slots whether there are words or not.
+func (l *linker) last(work func()) {
+	if !l.bare {
+		l.later = append(l.later, work)
+	}
+}
+
+func (l *linker) finish() {
+	for _, work := range l.later {
+		work()
+	}
 }
 
 // room sets lists aside in the size they come to.

@@ -8,7 +8,9 @@ import (
 
 // Needs links no more of a combination than its needs that rest on no pick and
 // no size: what may rule it out before anything is worked out.
-func (c Combination) Needs(in Input) (*Option, error) { return link(in, c, (*linker).lowerNeeds) }
+func (c Combination) Needs(in Input) (*Option, error) {
+	return link(in, c, (*linker).lowerNeeds, false)
+}
 
 func (l *linker) lowerNeeds() {
 	lw := newLowering(l, nil)
@@ -19,6 +21,7 @@ func (l *linker) lowerNeeds() {
 		}
 		l.features(lw, e)
 	}
+	l.finish()
 	l.opt.Dims, l.opt.Slots, l.opt.Lowered = nil, lw.slots, lw.lowered
 	l.opt.Program = lw.b.Build()
 	l.opt.Checks = slices.DeleteFunc(l.opt.Checks, func(c Check) bool {

@@ -230,6 +230,7 @@ type Part struct {
 	Finishes string   // "" when nothing is cut
 	Static   bool     // a purpose whose finished fit has a hold
 	FitOnly  bool     // a hold or lock for the finished fit alone, never for a bush or sleeve
+	Bought   bool     // the part is bought in place of the old one
 	Carries  []string // of a lock: torque, thrust
 	Locks    []string // of a purpose: the locks its finished fit must have one of
 	Numbers  []Number

@@ -63,7 +63,13 @@ func (l *linker) pickCircle(all []LinkedPick) {
 }
 
 func (l *linker) pick(main *lowering, e *env, p *Pick) LinkedPick {
-	out := LinkedPick{Pick: *p, Of: e.part, Joint: e.jointName(), Full: e.full + p.ID, Failed: l.said(main, e, &p.Missing)}
+	out := LinkedPick{Pick: *p, Of: e.part, Joint: e.jointName(), Full: e.full + p.ID, Failed: ruled(e, &p.Missing)}
+	l.last(func() {
+		at := slices.IndexFunc(l.opt.Picks, func(o LinkedPick) bool { return o.Full == out.Full })
+		if at >= 0 { // else a circle was told
+			l.wording(main, e, &l.opt.Picks[at].Failed)
+		}
+	})
 	out.Failed.Need = true
 	if _, ok := l.in.Tables[tableOf(p.From)]; !ok {
 		l.faults = append(l.faults, fault.Fault{At: p.At, Says: fmt.Sprintf("%s picks from %s, which is no table", out.Full, p.From), Remedy: "name a table of the vocabulary"})

@@ -188,7 +188,6 @@ func (l *linker) step(lw *lowering, u stepUse) {
 		return
 	}
 	s := LinkedStep{Step: *u.s, Of: u.e.part, Joint: u.e.jointName(), FullID: u.id(), WhenNode: when,
-		Words:     l.words(lw, u.e, u.s.Says, u.s.SaysPieces),
 		HoursNode: lw.expr(u.e, u.s.Hours), WaitNode: lw.expr(u.e, u.s.Wait), CostsNode: lw.expr(u.e, u.s.Costs)}
 	if _, ok := u.e.find(u.s.On, isPick); ok {
 		s.OnPick = u.e.full + u.s.On
@@ -196,6 +195,8 @@ func (l *linker) step(lw *lowering, u stepUse) {
 	}
 	l.leaves(lw, &s)
 	l.opt.Steps = append(l.opt.Steps, s)
+	at := len(l.opt.Steps) - 1
+	l.last(func() { l.opt.Steps[at].Words = l.words(lw, u.e, u.s.Says, u.s.SaysPieces) })
 }
 
 // total sums over the steps that are done.

@@ -156,12 +156,12 @@ func listed(a *answer.Answer, all bool) (list []*answer.Option, head string) {
 			list = append(list, o)
 		}
 	}
-	judged := ", of " + strconv.Itoa(len(a.Options)) + " judged"
+	judged := ", of " + strconv.Itoa(max(len(a.IDs), len(a.Options))) + " judged"
 	switch n := len(list); {
 	case all:
 		return list, "All options"
 	case n > best:
-		return list[:best], "The best five of " + strconv.Itoa(n) + " options not ruled out" + judged
+		return list[:best], "The best five options" + judged
 	default:
 		return list, "The " + count(n, "option", "options") + " not ruled out" + judged
 	}

@@ -1,0 +1,182 @@
+package judge
+
+import (
+	"slices"
+	"sort"
+
+	"wornfit/rules/link"
+)
+
+// A Contest finds the best of many options without working out those that
+// cannot win: the most an option may earn is known from its first look, so one
+// that may earn less than a rival already does need not be worked out. Who wins
+// is the same as if all had been.
+type Contest struct {
+	bench  *Bench
+	list   []*entry
+	groups [][]*entry // each wants its best known: a trade name, what buys a part
+	want   int        // how many of the best are wanted over all
+	width  int        // how many are worked out in a round towards that
+}
+
+// entry is an option in the contest.
+type entry struct {
+	Rough
+	judged *Judged
+}
+
+// NewContest lines up what was looked over. wanted are ids and names to be worked
+// out in any case.
+func (b *Bench) NewContest(roughs []Rough, want int) *Contest {
+	c := &Contest{bench: b, want: want, width: 4}
+	byName := map[string]int{}
+	group := func(name string, e *entry) {
+		at, ok := byName[name]
+		if !ok {
+			at = len(c.groups)
+			byName[name] = at
+			c.groups = append(c.groups, nil)
+		}
+		c.groups[at] = append(c.groups[at], e)
+	}
+	for i := range roughs {
+		e := &entry{Rough: roughs[i], judged: roughs[i].judged}
+		c.list = append(c.list, e)
+		if e.trade != nil {
+			group(e.trade.ID, e)
+		}
+		for _, p := range []*link.Part{e.Combination.Shaft, e.Combination.Hub} {
+			if p.Bought {
+				group("bought "+p.Side.String(), e)
+			}
+		}
+	}
+	for _, g := range append(c.groups, c.list) {
+		sort.SliceStable(g, func(i, k int) bool { return g[i].before(g[k]) })
+	}
+	return c
+}
+
+// before puts what may earn more first, what is ruled out last.
+func (e *entry) before(o *entry) bool {
+	if e.Out != o.Out {
+		return !e.Out
+	}
+	if !e.Out && e.Most != o.Most {
+		return e.Most > o.Most
+	}
+	return e.Combination.ID < o.Combination.ID
+}
+
+// Round gives the options to be worked out next; none: the contest is decided.
+func (c *Contest) Round() []link.Combination {
+	var next []*entry
+	add := func(list []*entry) {
+		for _, e := range list {
+			if !slices.Contains(next, e) {
+				next = append(next, e)
+			}
+		}
+	}
+	for _, e := range c.list {
+		if e.judged == nil && c.bench.asked(e.Combination) {
+			add([]*entry{e})
+		}
+	}
+	for _, g := range c.groups {
+		add(undecided(g, 1, 1))
+	}
+	add(undecided(c.list, c.want, c.width))
+	var out []link.Combination
+	for _, e := range next {
+		out = append(out, e.Combination)
+	}
+	return out
+}
+
+// Take enters what was worked out.
+func (c *Contest) Take(list []*Judged) {
+	for _, j := range list {
+		at := slices.IndexFunc(c.list, func(e *entry) bool { return e.Combination.ID == j.Combination.ID })
+		c.list[at].judged = j
+	}
+}
+
+// undecided are the next few to work out until the best `want` of a list, in
+// order of what they may earn, are known.
+func undecided(list []*entry, want, width int) []*entry {
+	var points []float64
+	open, known := false, false
+	for _, e := range list {
+		if j := e.judged; j != nil {
+			known = true
+			if j.worked() {
+				points = append(points, j.Mark.Points)
+			}
+			open = open || j.Open()
+		}
+	}
+	sort.Sort(sort.Reverse(sort.Float64Slice(points)))
+	var out []*entry
+	for _, e := range list {
+		if e.judged != nil || len(out) == width {
+			continue
+		}
+		switch {
+		case len(points) >= want && (e.Out || e.Most <= points[want-1]):
+			return out
+		case e.Out && (open || want > 1 && known):
+			return out // cannot stand before what is open
+		}
+		out = append(out, e)
+	}
+	return out
+}
+
+// Judged are all that were worked out, in order of rank.
+func (c *Contest) Judged() []*Judged {
+	var out []*Judged
+	for _, e := range c.list {
+		if e.judged != nil {
+			out = append(out, e.judged)
+		}
+	}
+	Sort(out)
+	return out
+}
+
+// All lists every option in the contest that is not worked out yet.
+func (c *Contest) All() []link.Combination {
+	var out []link.Combination
+	for _, e := range c.list {
+		if e.judged == nil {
+			out = append(out, e.Combination)
+		}
+	}
+	return out
+}
+
+// asked reports an option that was named by its id, or by its trade name alone
+// when that is answered by its best.
+func (b *Bench) asked(c link.Combination) bool { return slices.Contains(b.Asked, c.ID) }
+
+// Others counts the options of a trade name beside its best.
+func (c *Contest) Others(name string) int {
+	n := -1
+	for _, e := range c.list {
+		if e.trade != nil && e.trade.ID == name {
+			n++
+		}
+	}
+	return max(n, 0)
+}
+
+// IDs lists every option there is.
+func (c *Contest) IDs() []string {
+	var out []string
+	for _, e := range c.list {
+		out = append(out, e.Combination.ID)
+	}
+	slices.Sort(out)
+	return out
+}

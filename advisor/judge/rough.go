@@ -1,0 +1,132 @@
+package judge
+
+import (
+	"slices"
+
+	"wornfit/advisor/answer"
+	"wornfit/advisor/rank"
+	"wornfit/advisor/solve"
+	"wornfit/calc/interval"
+	"wornfit/rules"
+	"wornfit/rules/link"
+)
+
+// Rough is an option at first sight: ruled out for certain, or the most points
+// it may earn whatever is picked and cut. Nothing else of it is kept.
+type Rough struct {
+	Combination link.Combination
+	Out         bool    // ruled out, by facts or by contraction over all its picks at once
+	Most        float64 // of one that is not
+	judged      *Judged // when facts alone ruled it out: no more to be found
+	trade       *rules.TradeName
+}
+
+// Rough looks an option over without any search.
+func (b *Bench) Rough(c link.Combination) (Rough, error) {
+	r := Rough{Combination: c, trade: b.Base.NameOf(c)}
+	if out, err := b.screen(c); out != nil || err != nil {
+		r.Out, r.judged = true, out
+		return r, err
+	}
+	o, err := c.Sketch(b.Base.Input)
+	if err != nil {
+		return r, err
+	}
+	known := b.Given.Fill(o)
+	sets, _, _ := o.PickSets(known, b.Given.Rows, mostSets)
+	j := &Judged{Combination: c, Option: o, trade: r.trade, bench: b}
+	j.Model = b.model(o, known, sets[0])
+	j.Model.Shared = solve.NewShared()
+	defer j.Model.Shared.Rest()
+	if len(sets) > 1 {
+		j.Model.Joined = true
+		b.joined(j, sets)
+	}
+	b.glance(j)
+	if len(sets[0].Failed) > 0 { // then every set has some
+		j.Set = sets[0]
+		b.noRow(j)
+	}
+	r.Out, r.Most = !j.Open(), j.most
+	if r.Out && len(sets[0].Failed) == 0 {
+		return r, b.lockedRough(&r, j)
+	}
+	return r, nil
+}
+
+// lockedRough looks whether a lock may open what is ruled out only because a hold
+// does not carry what must pass.
+func (b *Bench) lockedRough(r *Rough, j *Judged) error {
+	var joints []string
+	for i := range j.Option.Checks {
+		if c := &j.Option.Checks[i]; c.Carried != "" && !slices.Contains(joints, c.Joint) {
+			joints = append(joints, c.Joint)
+		}
+	}
+	if len(joints) == 0 {
+		return nil
+	}
+	j.Model.Apart = func(c *link.Check) bool { return c.Carried != "" }
+	if b.glance(j); !j.Open() {
+		return nil
+	}
+	for _, joint := range joints {
+		for _, with := range r.Combination.Locked(&b.Base.Input, joint) {
+			k, err := b.Rough(with)
+			if err != nil {
+				return err
+			}
+			if !k.Out && (r.Out || k.Most > r.Most) {
+				r.Out, r.Most = false, k.Most
+			}
+		}
+	}
+	return nil
+}
+
+// joined lets every picked column be all that any of the sets makes it.
+func (b *Bench) joined(j *Judged, sets []link.PickSet) {
+	for i := range j.Option.Slots {
+		s := &j.Option.Slots[i]
+		if s.Kind != link.PickSlot {
+			continue
+		}
+		over := link.Known{Value: interval.None(), Is: true}
+		for n := range sets {
+			k, ok := sets[n].Column(s.Pick, s.Column)
+			if !ok {
+				k = b.Given.Whole(s)
+			} else if k.Is {
+				k.Value = interval.Point(k.Best)
+			}
+			over.Value, over.Grade = over.Value.Join(k.Value), max(over.Grade, k.Grade)
+			over.Is = over.Is && k.Is
+		}
+		over.Best = over.Value.Mid()
+		if s.YesNo || len(s.Words) > 0 {
+			over.Best = over.Value.Lo
+		}
+		over.Is = over.Is && over.Value.Lo == over.Value.Hi
+		j.Model.Picked[i] = over
+	}
+}
+
+// mostOf is the most an option may earn, as far as a glance tells. A should that
+// hangs on what is picked may yet be kept.
+func (b *Bench) mostOf(j *Judged) float64 {
+	if j.Found.Within == nil {
+		return j.Mark.Points
+	}
+	found := j.Found
+	found.States = append([]solve.State(nil), found.States...)
+	for i := range found.States {
+		c := &j.Option.Checks[i]
+		if found.States[i].Holds == solve.Depends && (j.picked(c.Margin) || c.When != 0 && j.picked(c.When)) {
+			found.States[i].Holds = solve.Yes
+		}
+	}
+	return rank.Most(j.Option, b.Base.Input.Criteria, b.Weights, &found, b.Base.OffShould)
+}
+
+// worked reports an option that is known to work.
+func (j *Judged) worked() bool { return j.Verdict == answer.Works || j.Verdict == answer.WithCare }
