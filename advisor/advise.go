@@ -75,6 +75,7 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 	a.Methods = judge.Methods(base, purpose, a.Options, contest.Others)
 	a.Condition = append(a.Condition, howBad(a.Options)...)
 	a.Buying = shop.Buying(judged, a.Options)
+	a.TwoSteps = shop.TwoSteps(judged)
 	a.Criteria = shop.Criteria()
 	return a, nil
 }

@@ -22,6 +22,7 @@ type Answer struct {
 	IDs           []string    `json:"-"`       // of every option there is
 	Methods       []Method    `json:"methods"`
 	Buying        *Buying     `json:"buying"`
+	TwoSteps      *TwoSteps   `json:"two_steps"`
 	Criteria      []Criterion `json:"criteria"`
 	Notes         []string    `json:"notes"`
 }
@@ -250,6 +251,14 @@ type Method struct {
 	Points  float64 `json:"points"`
 	Others  int     `json:"others"`
 	Why     string  `json:"why"`
+}
+
+// TwoSteps is what gets the machine going now and what is better done when there
+// is time.
+type TwoSteps struct {
+	Now  *string `json:"now"` // ids of options; null: nothing is in time
+	Then *string `json:"then"`
+	Text string  `json:"text"`
 }
 
 // Buying is the price at which a bought part wins over the best option.

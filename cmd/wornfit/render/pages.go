@@ -28,6 +28,10 @@ func Advise(l Look, a *answer.Answer, v Voice, all bool) string {
 		p.Head("Repair or buy")
 		p.Para(indent, sentence(a.Buying.Text))
 	}
+	if a.TwoSteps != nil {
+		p.Head("When time rules")
+		p.Para(indent, sentence(a.TwoSteps.Text))
+	}
 	p.notes(a)
 	p.foot(a)
 	return p.String()
@@ -156,7 +160,7 @@ func (p *Page) first(a *answer.Answer, v Voice, all bool) {
 	switch o.Verdict {
 	case answer.RuledOut:
 		p.Head("No option can be advised")
-		p.Para(indent, "None of the "+count(len(a.Options), "option", "options")+" works; wornfit why CASE OPTION tells every reason, and --all lists them. "+nearest(a))
+		p.Para(indent, "None of the "+count(max(len(a.IDs), len(a.Options)), "option", "options")+" works; wornfit why CASE OPTION tells every reason, and --all lists them. "+nearest(a))
 		return
 	case answer.CantTell:
 		p.missing("Nothing can be advised until this is known", o.Missing)
