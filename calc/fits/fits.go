@@ -66,7 +66,7 @@ func (f Fit) Kind() string {
 	return "transition"
 }
 
-const um, mm = 1e-6, 1e-3
+const um, mm = 1e-6, 1e-3 // m: by definition
 
 // Of returns the limits of a class at a nominal size.
 //
