@@ -13,6 +13,7 @@ package casefile
 
 import (
 	"wornfit/calc/quantity"
+	"wornfit/calc/rolling"
 	"wornfit/rules/fault"
 )
 
@@ -147,6 +148,16 @@ type Part struct {
 	BearingPlay   string   // its clearance group, such as CN or C3
 	Sealed        Value
 	At            fault.Place
+
+	rolls *rolling.Bearing
+}
+
+// Rolling is the rolling bearing whose ring the part is.
+func (p *Part) Rolling() (rolling.Bearing, bool) {
+	if p == nil || p.rolls == nil {
+		return rolling.Bearing{}, false
+	}
+	return *p.rolls, true
 }
 
 // Datum is an axis the part can be set up on.

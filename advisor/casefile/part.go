@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"wornfit/calc/quantity"
+	"wornfit/calc/rolling"
 	"wornfit/rules/yamldoc"
 )
 
@@ -147,6 +148,18 @@ func (r *reader) bearing(n yamldoc.Node, p *Part) {
 		b.Fault("a designation without quotes may lose its zeros", "write bearing: '"+p.Bearing+"'")
 	}
 	p.BearingPlay = n.Get("clearance_group").Word("C2", "CN", "C3", "C4", "C5", "unknown")
+	if b.Present() && p.Bearing != "" {
+		text := p.Bearing
+		if p.BearingPlay != "" && p.BearingPlay != "unknown" {
+			text += " " + p.BearingPlay
+		}
+		found, _, err := rolling.Of(text)
+		if err != nil {
+			b.Fault(err.Error(), "take the number off its ring, or leave bearing out and give the readings of the ring")
+		} else {
+			p.rolls = &found
+		}
+	}
 	if s := n.Get("sealed"); s.Present() && s.Text() != "unknown" {
 		yes, ok := s.YesNo()
 		p.Sealed = Value{Stated: true, Known: ok, Lo: code(yes), Hi: code(yes), Text: s.Text(), At: s.At(), Key: s.Key}

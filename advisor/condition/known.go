@@ -40,6 +40,7 @@ func (c *Condition) Known() map[string]link.Known {
 		}
 	}
 	c.putWhenNew(out)
+	c.rolling(out)
 	for name, inside := range map[string]bool{"shop.gauge_inside": true, "shop.gauge_outside": false} {
 		if g := c.BestGauge(inside); g != nil {
 			out[name] = link.Known{Value: interval.Point(g.Within.Hi), Best: g.Within.Hi, Is: true, Says: g.Called}
@@ -131,7 +132,16 @@ func (c *Condition) BestGauge(inside bool) *casefile.Gauge {
 }
 
 // Materials are the candidates for what a part is made of; none: unknown.
-func (c *Condition) Materials(side casefile.Side) []string { return c.Fit.Part(side).Materials }
+func (c *Condition) Materials(side casefile.Side) []string {
+	p := c.Fit.Part(side)
+	if _, ok := p.Rolling(); ok && len(p.Materials) == 0 {
+		return []string{ringSteel}
+	}
+	return p.Materials
+}
+
+// ringSteel is what rolling bearings are made of.
+const ringSteel = "steel-52100"
 
 // Rows returns the rows of a table the case gives: shop.machines, hub.datums,
 // shaft.datums; nil for any other.

@@ -51,6 +51,7 @@ func (c *Condition) surface(side casefile.Side, of Expansion) Surface {
 	s.Readings = len(sizes)
 	s.before(c, c.sizes(f.Lands, p, of))
 	if len(sizes) == 0 {
+		s.ring(c)
 		return s
 	}
 	s.unseen(c, f, sizes)
@@ -60,6 +61,7 @@ func (c *Condition) surface(side casefile.Side, of Expansion) Surface {
 	s.around(byStation(sizes))
 	s.wear(c, sizes, c.sizes(f.Lands, p, of))
 	s.oneSided(byStation(sizes), f.Seen["wear_side"])
+	s.ring(c)
 	return s
 }
 

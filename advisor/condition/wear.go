@@ -1,12 +1,16 @@
 package condition
 
 import (
+	"errors"
 	"math"
 	"slices"
 
 	"wornfit/advisor/casefile"
 	"wornfit/calc/basis"
 	"wornfit/calc/interval"
+	"wornfit/calc/rotating"
+
+	q "wornfit/calc/quantity"
 )
 
 // tolerated is how far from nominal, as a share of it, a size may have been
@@ -135,9 +139,16 @@ func (c *Condition) energy() {
 		if !m.Known || !d.Known {
 			continue
 		}
-		rim := func(m, d, n float64) float64 { u := math.Pi * d * n; return m * u * u / 2 } // m v²/2 at the rim
-		e := Figure{Is: true, Best: rim(m.Mid(), d.Mid(), v.Mid()) / 2,
-			Range: interval.I{Lo: rim(m.Lo, d.Lo, v.Lo) / 2, Hi: rim(m.Hi, d.Hi, v.Hi)}}
+		at := func(m, d, n float64) rotating.Part {
+			return rotating.Part{Mass: q.Mass(m), Swing: q.Length(d), Turns: q.Rotation(n)}
+		}
+		best, err := rotating.DiscEnergy(at(m.Mid(), d.Mid(), v.Mid()))
+		least, err2 := rotating.DiscEnergy(at(m.Lo, d.Lo, v.Lo))
+		most, err3 := rotating.RimEnergy(at(m.Hi, d.Hi, v.Hi))
+		if errors.Join(err, err2, err3) != nil {
+			continue // no weight or no size: nothing can be said
+		}
+		e := Figure{Is: true, Best: float64(best), Range: interval.I{Lo: float64(least), Hi: float64(most)}}
 		if e.Range.Hi > c.Energy.Range.Hi || !c.Energy.Is {
 			c.Energy = e
 		}

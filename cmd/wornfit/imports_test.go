@@ -46,8 +46,8 @@ var may = map[string][]string{
 	"rules":         {"rules/lang", "rules/link", "rules/tape", "rules/yamldoc", "rules/fault", "calc/kernel"},
 	"knowledge":     {"rules", "rules/fault", "calc/catalogue"},
 
-	"advisor/casefile":  {"rules", "rules/yamldoc", "rules/fault", "rules/lang"},
-	"advisor/condition": {"advisor/casefile", "calc/cleanup", "calc/uncertainty", "rules/link", "rules/fault"},
+	"advisor/casefile":  {"calc/rolling", "rules", "rules/yamldoc", "rules/fault", "rules/lang"},
+	"advisor/condition": {"advisor/casefile", "calc/cleanup", "calc/rolling", "calc/rotating", "calc/uncertainty", "rules/link", "rules/fault"},
 	"advisor/given":     {"advisor/casefile", "advisor/condition", "rules", "rules/lang", "rules/link"},
 	"advisor/solve":     {"rules/lang", "rules/link", "rules/tape"},
 	"advisor/answer":    {},
