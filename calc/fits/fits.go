@@ -2,9 +2,10 @@
 // ISO 286 class lie, and how tight or loose is the pair?
 //
 // Start with Of for one class at one size, with Pair for a fit, with Read for
-// text such as "25 H7/p6". Sizes to 500 mm, grades IT4 to IT13, the letters of
-// the embedded tables (c to h, js, k to s and u, and their holes); every other
-// class is refused by name. Which fit to choose is not answered here.
+// text such as "25 H7/p6"; rules ask by number, see Kernels. Sizes to 500 mm,
+// grades IT4 to IT13, the letters of the embedded tables (c to h, js, k to s and
+// u, and their holes); every other class is refused by name. Which fit to choose
+// is not answered here.
 package fits
 
 import (
