@@ -12,17 +12,17 @@ import (
 // Model is one option with one set of picks, ready to be solved.
 type Model struct {
 	Option *link.Option
-	Given  map[string]link.Known // by slot name: every slot but picks, targets, cuts and gauges
-	Picked []link.Known          // by index of Option.Slots: the columns of what is picked
-	Width  map[string]float64    // full width the machine of each dimension holds, m
-	Gauge  map[string]float64    // uncertainty of gauging each dimension, m
-	Held   map[string]float64    // sizes already made, m
-	Marks  []tape.Node           // criteria, whose range a glance tells
-	Near   map[string]float64    // targets of a design of a like set of picks, a good place to start; nil: none
-	Beat   *Beat                 // what it must do better than; nil: nothing
-	Joined bool                  // of a glance: what is picked are the ranges over several sets
+	Given  map[string]link.Known  // by slot name: every slot but picks, targets, cuts and gauges
+	Picked []link.Known           // by index of Option.Slots: the columns of what is picked
+	Width  map[string]float64     // full width the machine of each dimension holds, m
+	Gauge  map[string]float64     // uncertainty of gauging each dimension, m
+	Held   map[string]float64     // sizes already made, m
+	Marks  []tape.Node            // criteria, whose range a glance tells
+	Near   map[string]float64     // targets of a design of a like set of picks, a good place to start; nil: none
+	Beat   *Beat                  // what it must do better than; nil: nothing
+	Joined bool                   // of a glance: what is picked are the ranges over several sets
 	Apart  func(*link.Check) bool // limits left out; nil: none
-	Shared *Shared               // what all sets of picks of one option share; nil: worked out anew
+	Shared *Shared                // what all sets of picks of one option share; nil: worked out anew
 }
 
 // known is what the picks or the case say of the ith slot.

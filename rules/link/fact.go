@@ -22,6 +22,6 @@ func Facts(in Input, p *Part) (*Fact, error) {
 	if l.faults != nil {
 		return nil, l.failed()
 	}
-	out.Program, out.Slots = lw.b.Build(), lw.slots
+	out.Program, out.Slots = lw.built(), lw.slots
 	return out, nil
 }

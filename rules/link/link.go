@@ -172,7 +172,7 @@ func (l *linker) lower() {
 	}
 	l.finish()
 	l.opt.Slots, l.opt.Lowered = lw.slots, lw.lowered
-	l.opt.Program = lw.b.Build()
+	l.opt.Program = lw.built()
 }
 
 // last puts off what only words ask for. What comes first then has the same

@@ -20,7 +20,6 @@ type lowering struct {
 	done  map[asked]*outcome // defines and joint fields met so far
 	chain []string           // those being worked out now, outermost first
 	slots []Slot
-	seen  map[string]tape.Node // slots by name
 
 	lowered []Lowered // when the Input says Trace
 }
@@ -46,11 +45,18 @@ func (t told) Unwrap() error { return t.Fault }
 const usualSlots = 160
 
 func newLowering(l *linker, pick *Pick) *lowering {
-	lw := &lowering{l: l, b: tape.NewBuilder(), pick: pick, done: map[asked]*outcome{}, seen: map[string]tape.Node{}}
+	lw := &lowering{l: l, b: tape.NewBuilder(), pick: pick, done: map[asked]*outcome{}}
 	if pick == nil {
 		lw.slots = make([]Slot, 0, usualSlots)
 	}
 	return lw
+}
+
+// built ends lowering: the program of all of it.
+func (lw *lowering) built() *tape.Program {
+	p := lw.b.Build()
+	lw.b.Rest()
+	return p
 }
 
 // expr lowers an expression as the file of e reads it. 0: a fault was told.
@@ -131,7 +137,7 @@ func (lw *lowering) circle(says string, at fault.Place) error {
 
 // slot is an input of the program, listed on first use.
 func (lw *lowering) slot(s Slot, t lang.Type) tape.Node {
-	if n, ok := lw.seen[s.Name]; ok {
+	if n, ok := lw.b.Find(s.Name); ok {
 		return n
 	}
 	s.Node = lw.b.Slot(s.Name)
@@ -140,7 +146,6 @@ func (lw *lowering) slot(s Slot, t lang.Type) tape.Node {
 	if t.Words != nil {
 		s.Words = t.Words.List
 	}
-	lw.seen[s.Name] = s.Node
 	lw.slots = append(lw.slots, s)
 	return s.Node
 }

@@ -23,7 +23,7 @@ func (l *linker) lowerNeeds() {
 	}
 	l.finish()
 	l.opt.Dims, l.opt.Slots, l.opt.Lowered = nil, lw.slots, lw.lowered
-	l.opt.Program = lw.b.Build()
+	l.opt.Program = lw.built()
 	l.opt.Checks = slices.DeleteFunc(l.opt.Checks, func(c Check) bool {
 		return l.opt.asksMore(c.Margin) || c.When != 0 && l.opt.asksMore(c.When)
 	})

@@ -81,7 +81,7 @@ func (l *linker) pick(main *lowering, e *env, p *Pick) LinkedPick {
 	if p.Best != nil {
 		out.Best = lw.expr(e, p.Best)
 	}
-	out.Program, out.Slots, out.Lowered = lw.b.Build(), lw.slots, lw.lowered
+	out.Program, out.Slots, out.Lowered = lw.built(), lw.slots, lw.lowered
 	return out
 }
 

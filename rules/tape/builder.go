@@ -3,7 +3,9 @@ package tape
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
+	"sync"
 
 	"wornfit/calc/kernel"
 	"wornfit/rules/lang"
@@ -38,7 +40,7 @@ type key struct {
 type Builder struct {
 	nodes  []node
 	slots  []Node
-	names  map[Node]string
+	labels []string // of the slots
 	byName map[string]Node
 	seen   map[key]Node
 	called map[string]Node
@@ -48,13 +50,33 @@ type Builder struct {
 
 // NewBuilder returns an empty Builder.
 func NewBuilder() *Builder {
+	if b, ok := rested.Get().(*Builder); ok {
+		return b
+	}
 	return &Builder{
-		nodes:  make([]node, 1), // node 0 is none
-		names:  map[Node]string{},
+		nodes:  make([]node, 1, usual), // node 0 is none
 		byName: map[string]Node{},
-		seen:   map[key]Node{},
+		seen:   make(map[key]Node, usual),
 		called: map[string]Node{},
 	}
+}
+
+// usual is how many nodes most programs have.
+const usual = 512
+
+// rested are builders whose room may be used again.
+var rested sync.Pool
+
+// Rest hands the builder's room on; it may not be used after. Programs it built
+// stay as they are.
+func (b *Builder) Rest() {
+	clear(b.byName)
+	clear(b.seen)
+	clear(b.called)
+	clear(b.calls)
+	clear(b.labels)
+	b.nodes, b.slots, b.labels, b.calls, b.err = b.nodes[:1], b.slots[:0], b.labels[:0], b.calls[:0], nil
+	rested.Put(b)
 }
 
 // Err is the first constant made by Const, Apply or Call that is no finite
@@ -74,8 +96,23 @@ func (b *Builder) Slot(name string) Node {
 	}
 	n := b.add(node{op: lang.Name})
 	b.slots = append(b.slots, n)
-	b.names[n], b.byName[name] = name, n
+	b.labels = append(b.labels, name)
+	b.byName[name] = n
 	return n
+}
+
+// Find gives the slot of that name, if there is one yet.
+func (b *Builder) Find(name string) (Node, bool) {
+	n, ok := b.byName[name]
+	return n, ok
+}
+
+// label is the name of a slot.
+func label(slots []Node, labels []string, n Node) string {
+	if i, ok := slices.BinarySearch(slots, n); ok { // slots come in the order of their nodes
+		return labels[i]
+	}
+	return ""
 }
 
 // Mark says what a slot holds. Contract keeps words and yes-nos at whole codes.

@@ -18,7 +18,7 @@ func (p *Program) Formula(root Node, say func(Node) string) string {
 				return s
 			}
 		}
-		return p.names[n]
+		return p.SlotName(n)
 	}}
 	s, _ := f.text(root)
 	return s
@@ -26,7 +26,7 @@ func (p *Program) Formula(root Node, say func(Node) string) string {
 
 // spell writes a node not yet in the builder, for an error.
 func (b *Builder) spell(nd node) string {
-	f := speller{nodes: append(b.nodes[:len(b.nodes):len(b.nodes)], nd), calls: b.calls, name: func(n Node) string { return b.names[n] }}
+	f := speller{nodes: append(b.nodes[:len(b.nodes):len(b.nodes)], nd), calls: b.calls, name: func(n Node) string { return label(b.slots, b.labels, n) }}
 	s, _ := f.text(Node(len(b.nodes)))
 	return s
 }

@@ -91,12 +91,9 @@ func (l lowering) name(e *lang.Expr, name string) (Node, error) {
 		return 0, wrong(e, name+" is a row of a table, not a number", "name one of its columns")
 	}
 	n, err := l.resolve(name)
-	var f fault.Fault
 	switch {
-	case errors.As(err, &f):
-		return 0, err
 	case err != nil:
-		return 0, wrong(e, err.Error(), "")
+		return 0, unresolved(e, err)
 	case n <= 0 || int(n) >= len(l.b.nodes):
 		return 0, wrong(e, name+" stands for nothing here", "define it or correct the name")
 	}
@@ -104,6 +101,15 @@ func (l lowering) name(e *lang.Expr, name string) (Node, error) {
 		l.b.Mark(n, e.Type.Kind)
 	}
 	return n, nil
+}
+
+// unresolved is why a name stands for nothing, with its place.
+func unresolved(e *lang.Expr, err error) error {
+	var f fault.Fault
+	if errors.As(err, &f) {
+		return err
+	}
+	return wrong(e, err.Error(), "")
 }
 
 // end lowers low(x) and high(x).

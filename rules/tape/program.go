@@ -23,8 +23,7 @@ type Program struct {
 	nodes   []node
 	steps   []step // ascending dst
 	slots   []Node
-	names   map[Node]string
-	byName  map[string]Node
+	labels  []string // of the slots
 	calls   []call
 	scratch Node // first of the registers behind the nodes where a call's arguments are gathered
 	spare   int  // how many
@@ -47,13 +46,9 @@ func (b *Builder) Build() *Program {
 	p := &Program{
 		nodes:   slices.Clone(b.nodes),
 		slots:   slices.Clone(b.slots),
-		names:   make(map[Node]string, len(b.names)),
-		byName:  make(map[string]Node, len(b.byName)),
+		labels:  slices.Clone(b.labels),
 		calls:   slices.Clone(b.calls),
 		scratch: Node(len(b.nodes)),
-	}
-	for n, name := range b.names {
-		p.names[n], p.byName[name] = name, n
 	}
 	for _, c := range p.calls {
 		p.spare = max(p.spare, len(c.args))
@@ -84,12 +79,14 @@ func (p *Program) Len() int { return int(p.scratch) + p.spare }
 func (p *Program) Slots() []Node { return p.slots }
 
 // SlotName is the name of a slot, "" of any other node.
-func (p *Program) SlotName(n Node) string { return p.names[n] }
+func (p *Program) SlotName(n Node) string { return label(p.slots, p.labels, n) }
 
 // Slot finds an input by its name.
 func (p *Program) Slot(name string) (Node, bool) {
-	n, ok := p.byName[name]
-	return n, ok
+	if i := slices.Index(p.labels, name); i >= 0 {
+		return p.slots[i], true
+	}
+	return 0, false
 }
 
 // Kind is what a node holds: a number, a yes-no or a word's code.
