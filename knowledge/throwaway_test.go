@@ -79,7 +79,7 @@ func leverEye(t *testing.T, base *rules.Base) *answer.Answer {
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}
-	a, err := advisor.Advise(base, c, c.Fits[0], advisor.Ask{Speech: c.Speech()})
+	a, err := advisor.Advise(base, c, c.Fits[0], advisor.Ask{Speech: c.Speech(), All: true})
 	if err != nil {
 		t.Fatal(err)
 	}
