@@ -230,6 +230,11 @@ func TestAShaftInABushInAHubIsTheLayerSolvers(t *testing.T) {
 		if err != nil || s.Gap[0]+s.Gap[1] > 0 || float64(tight+press) > thinnest/50 { // no fit in the trade is so tight for its wall
 			continue
 		}
+		// a bush so soft closes in by more than it was pressed: to take its walls loose
+		// or gauged is no small matter any more, and no such bush is offered
+		if f.v("hub/bush.bush_material.E") < 10e9 {
+			continue
+		}
 		n++
 		want = float64(s.Pressure[1])
 		// the solver takes rings of the loose sizes, the rule the sizes as they are
