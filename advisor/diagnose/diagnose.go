@@ -6,7 +6,6 @@ package diagnose
 
 import (
 	"wornfit/advisor/answer"
-	"wornfit/advisor/given"
 	"wornfit/calc/interval"
 	"wornfit/rules"
 	"wornfit/rules/link"
@@ -17,6 +16,13 @@ import (
 // nothing should move: a purpose that holds its finished fit.
 const Held = "fit.held"
 
+// Known is what the case says and reads, as package given lays it out.
+type Known interface {
+	Value(name string) (link.Known, bool)
+	Fill(o *link.Option) map[string]link.Known
+	Missing(slot string) (name, ask, with string)
+}
+
 // Found is what the signs say.
 type Found struct {
 	Findings []answer.Finding
@@ -24,7 +30,7 @@ type Found struct {
 }
 
 // Find tells the patterns that fit, in the order of the rule base.
-func Find(base *rules.Base, src *given.Source, purpose *link.Part) (Found, error) {
+func Find(base *rules.Base, src Known, purpose *link.Part) (Found, error) {
 	out := Found{Findings: []answer.Finding{}, Look: []answer.Missing{}}
 	var open looks
 	for i := range base.Patterns {
@@ -49,7 +55,7 @@ func Find(base *rules.Base, src *given.Source, purpose *link.Part) (Found, error
 }
 
 // holds is what a pattern comes to over all that its inputs may be.
-func holds(fact *link.Fact, src *given.Source, purpose *link.Part) interval.I {
+func holds(fact *link.Fact, src Known, purpose *link.Part) interval.I {
 	known := src.Fill(&link.Option{Slots: fact.Slots})
 	reg := make([]interval.I, fact.Program.Len())
 	fact.Program.StartI(reg)

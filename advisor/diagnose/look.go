@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"wornfit/advisor/answer"
-	"wornfit/advisor/given"
 	"wornfit/rules/link"
 )
 
@@ -19,7 +18,7 @@ type looks struct {
 }
 
 // add notes what an open pattern waits for.
-func (l *looks) add(fact *link.Fact, src *given.Source) {
+func (l *looks) add(fact *link.Fact, src Known) {
 	if l.count == nil {
 		l.sides, l.count = map[string][]string{}, map[string]int{}
 	}
@@ -46,7 +45,7 @@ func (l *looks) add(fact *link.Fact, src *given.Source) {
 }
 
 // asked are the questions, those that most patterns wait for first.
-func (l *looks) asked(src *given.Source) []answer.Missing {
+func (l *looks) asked(src Known) []answer.Missing {
 	slices.SortStableFunc(l.names, func(a, b string) int { return cmp.Compare(l.count[b], l.count[a]) })
 	var out []answer.Missing
 	for _, name := range l.names {
