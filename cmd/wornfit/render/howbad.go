@@ -30,7 +30,9 @@ func (p *Page) howBad(a *answer.Answer, v Voice) {
 		p.Para(indent, text)
 	}
 	if left != nil {
-		p.Para(indent, asItIsSays(left))
+		if text := asItIsSays(left, a.Case.Purpose+"-act"); text != "" {
+			p.Para(indent, text)
+		}
 	}
 	bare := answer.Section{}
 	for _, l := range sec.Lines {
@@ -44,11 +46,21 @@ func (p *Page) howBad(a *answer.Answer, v Voice) {
 // atLimit are the clearances by which a fit is judged.
 var atLimit = map[string]bool{"least_new": true, "most_new": true, "act_at": true}
 
-func asItIsSays(left *answer.Option) string {
+// asItIsSays tells the first must that leaving it breaks; the limit at which to
+// act, by its rule told, is said already.
+func asItIsSays(left *answer.Option, told string) string {
+	already := false
 	for _, r := range left.Reasons {
-		if broken(r) && r.Strength == "must" {
+		switch {
+		case !broken(r) || r.Strength != "must":
+		case r.Rule == told:
+			already = true
+		default:
 			return "Left as it is: " + strings.TrimSuffix(r.Text, ".") + "."
 		}
+	}
+	if already {
+		return ""
 	}
 	return "Left as it is, no rule that must be kept is surely broken: " + verdict(left.Verdict, left.Kind) + "."
 }
