@@ -52,11 +52,11 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 		return a, nil
 	}
 	known := given.New(base, cond)
-	found, err := diagnose.Find(base, known)
+	found, err := diagnose.Find(base, known, purpose)
 	if err != nil {
 		return nil, err
 	}
-	a.Diagnosis = found.Findings
+	a.Diagnosis, a.Look = found.Findings, found.Look
 	shop := &judge.Bench{Base: base, Given: known, Speech: ask.Speech, Weights: weights(base, c),
 		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond), Made: made(c, f), Asked: ask.Only}
 	contest, err := held(shop, link.All(base.Input, purpose), ask.All)
@@ -73,7 +73,7 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 	}
 	a.IDs = contest.IDs()
 	a.Methods = judge.Methods(base, purpose, a.Options, contest.Others)
-	a.Condition = append(a.Condition, howBad(a.Options)...)
+	a.Condition = append(a.Condition, howBad(a.Options, cond)...)
 	a.Buying = shop.Buying(judged, a.Options)
 	a.TwoSteps = shop.TwoSteps(judged)
 	a.Criteria = shop.Criteria()
@@ -185,7 +185,7 @@ func head(base *rules.Base, c *casefile.Case, f *casefile.Fit) *answer.Answer {
 		Case: answer.Case{File: c.File, Title: c.Title, Fit: f.ID, Purpose: f.Purpose, Money: c.Money,
 			Shaft: f.Part(casefile.Shaft).Called, Hub: f.Part(casefile.Hub).Called},
 		Knowledge: answer.Knowledge{Version: knowledge.Version, Hash: base.Hash, Layers: base.Layers},
-		Condition: []answer.Section{}, Diagnosis: []answer.Finding{}, Options: []answer.Option{}, Methods: []answer.Method{},
+		Condition: []answer.Section{}, Diagnosis: []answer.Finding{}, Look: []answer.Missing{}, Options: []answer.Option{}, Methods: []answer.Method{},
 		Criteria: []answer.Criterion{}, Notes: []string{},
 	}
 }

@@ -1,8 +1,6 @@
 package advisor
 
 import (
-	"strings"
-
 	"wornfit/advisor/answer"
 	"wornfit/advisor/condition"
 	"wornfit/calc/quantity"
@@ -59,22 +57,4 @@ func notes(c *condition.Condition) []string {
 		out = append(out, n.Says+" ("+n.Source+")")
 	}
 	return out
-}
-
-// howBad says at what clearance the fit wants repair, and what a good one has:
-// the purpose's own numbers, the same that bind the options.
-func howBad(options []answer.Option) []answer.Section {
-	for i := range options {
-		sec := answer.Section{Name: "how bad", Lines: []answer.Line{}}
-		for _, v := range options[i].Values {
-			switch strings.TrimPrefix(v.Name, "purpose/"+options[i].Purpose+".") {
-			case "least_new", "most_new", "act_at":
-				sec.Lines = append(sec.Lines, answer.Line{Name: v.Name, Says: v.Says, Value: v.Value, Unit: v.Unit, Dim: v.Dim})
-			}
-		}
-		if len(sec.Lines) > 0 {
-			return []answer.Section{sec}
-		}
-	}
-	return nil
 }

@@ -14,7 +14,7 @@ type Base struct {
 	Kinds      []string // of neighbours: keyway, oil-hole ...
 	Input      link.Input
 	Names      []TradeName
-	Patterns   []Pattern // of wear, in the order of their files
+	Patterns   []Pattern // of wear, the more telling first
 	Sources    map[string]Source
 	OffShould  float64 // points off for each should that is broken
 	MostEnergy float64 // stored in the turning part, J, beyond which no home work is advised

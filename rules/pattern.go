@@ -1,6 +1,13 @@
 package rules
 
 import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"wornfit/rules/lang"
 	"wornfit/rules/link"
 	"wornfit/rules/yamldoc"
 )
@@ -13,10 +20,11 @@ type Pattern struct {
 	Cure     string     // before any repair
 	Repair   string     // which kind of repair suits
 	Again    string     // what becomes of a repair that ignores it; "" nothing much
+	Order    int        // 1 is told first; those alike stand in the order of their files
 	Part     *link.Part // its one need is what is seen
 }
 
-var patternKeys = []string{"schema", "id", "says", "numbers", "define", "when", "cause", "cure", "repair", "again", "from"}
+var patternKeys = []string{"schema", "id", "order", "says", "numbers", "define", "when", "cause", "cure", "repair", "again", "from"}
 
 // patterns reads diagnosis/: one pattern a file.
 func (l *loader) patterns() {
@@ -45,9 +53,38 @@ func (l *loader) patterns() {
 			continue
 		}
 		l.beforeSizes(sc, r.Test, when, "a pattern")
+		l.beforeOptions(r.Test, when)
+		p.Order = order(root.Get("order"))
 		d.part.Says, d.part.Needs = p.Says, []link.Rule{r}
 		l.base.Patterns = append(l.base.Patterns, p)
 	}
+	slices.SortStableFunc(l.base.Patterns, func(a, b Pattern) int { return cmp.Compare(a.Order, b.Order) })
+}
+
+// plainOrder is where a pattern stands that does not say.
+const plainOrder = 5
+
+// order reads where a pattern stands among the others, 1 to 9.
+func order(n yamldoc.Node) int {
+	if !n.Present() {
+		return plainOrder
+	}
+	x, err := strconv.Atoi(n.Text())
+	if err != nil || x < 1 || x > 9 {
+		n.Fault(fmt.Sprintf("order is %q", n.Text()), "write 1 (told first) to 9; left out it is 5")
+		return plainOrder
+	}
+	return x
+}
+
+// beforeOptions tells a pattern that hangs on what is done to the parts: it is
+// looked for before any option is.
+func (l *loader) beforeOptions(e *lang.Expr, n yamldoc.Node) {
+	e.Names(func(name string, _ lang.Type) {
+		if strings.HasPrefix(name, "option.") && name != "option.purpose" {
+			n.Fault("a pattern hangs on "+name+", and it is looked for before any option is", "ask about what is found; option.purpose is what the fit is for")
+		}
+	})
 }
 
 func said(n yamldoc.Node, key, remedy string) string { return n.Need(key, remedy).Text() }

@@ -18,6 +18,7 @@ type Answer struct {
 	Stop          *Stop       `json:"stop,omitempty"` // no option is ranked, and why
 	Condition     []Section   `json:"condition"`
 	Diagnosis     []Finding   `json:"diagnosis"`
+	Look          []Missing   `json:"look"`    // what to look at when no pattern of wear surely fits, the most telling first
 	Options       []Option    `json:"options"` // worked out: all when all were asked for
 	IDs           []string    `json:"-"`       // of every option there is
 	Methods       []Method    `json:"methods"`

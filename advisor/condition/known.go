@@ -51,7 +51,7 @@ func (c *Condition) Known() map[string]link.Known {
 
 func (s *Surface) figures() map[string]Figure {
 	return map[string]Figure{"largest": s.Largest, "smallest": s.Smallest, "mean": s.Mean, "taper": s.Taper,
-		"out_of_round": s.OutOfRound, "one_sided": s.OneSided, "wear": s.Wear, "score": s.Score}
+		"out_of_round": s.OutOfRound, "one_sided": s.OneSided, "wear": s.Wear, "score": s.Score, "bell_mouth": s.BellMouth}
 }
 
 func (s *Surface) says() string {

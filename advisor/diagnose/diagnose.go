@@ -5,59 +5,73 @@
 package diagnose
 
 import (
-	"slices"
-
 	"wornfit/advisor/answer"
-	"wornfit/advisor/given"
 	"wornfit/calc/interval"
 	"wornfit/rules"
 	"wornfit/rules/link"
 	"wornfit/rules/tape"
 )
 
+// Held is the vocabulary name that says whether the fit is one in which
+// nothing should move: a purpose that holds its finished fit.
+const Held = "fit.held"
+
+// Known is what the case says and reads, as package given lays it out.
+type Known interface {
+	Value(name string) (link.Known, bool)
+	Fill(o *link.Option) map[string]link.Known
+	Missing(slot string) (name, ask, with string)
+}
+
 // Found is what the signs say.
 type Found struct {
 	Findings []answer.Finding
-	Look     []string // names of signs nobody looked at that would settle a pattern
+	Look     []answer.Missing // what would tell, the most telling first; empty when something fits
 }
 
-// Find tells the patterns that fit, in the order of their files.
-func Find(base *rules.Base, src *given.Source) (Found, error) {
-	out := Found{Findings: []answer.Finding{}}
+// Find tells the patterns that fit, in the order of the rule base.
+func Find(base *rules.Base, src Known, purpose *link.Part) (Found, error) {
+	out := Found{Findings: []answer.Finding{}, Look: []answer.Missing{}}
+	var open looks
 	for i := range base.Patterns {
 		p := &base.Patterns[i]
-		fact, err := link.Facts(base.Input, p.Part)
+		fact, err := link.Facts(base.Input, p.Part, purpose)
 		if err != nil {
 			return out, err
 		}
-		switch is := holds(fact, src); {
+		switch is := holds(fact, src, purpose); {
 		case tape.Yes(is):
 			r := &p.Part.Needs[0]
 			out.Findings = append(out.Findings, answer.Finding{Rule: p.ID, Says: p.Says, Cause: p.Cause, Cure: p.Cure, Repair: p.Repair, Again: p.Again,
 				Source: base.Cite(r.From, r.Grade), Grade: r.Grade.String()})
 		case !tape.No(is):
-			out.look(fact, src)
+			open.add(fact, src)
 		}
+	}
+	if len(out.Findings) == 0 {
+		out.Look = append(out.Look, open.asked(src)...)
 	}
 	return out, nil
 }
 
-// look notes the signs a pattern waits for.
-func (f *Found) look(fact *link.Fact, src *given.Source) {
-	for _, s := range fact.Slots {
-		if k, ok := src.Value(s.Name); ok && !k.Is && !slices.Contains(f.Look, s.Name) {
-			f.Look = append(f.Look, s.Name)
-		}
-	}
-}
-
-func holds(fact *link.Fact, src *given.Source) interval.I {
+// holds is what a pattern comes to over all that its inputs may be.
+func holds(fact *link.Fact, src Known, purpose *link.Part) interval.I {
 	known := src.Fill(&link.Option{Slots: fact.Slots})
 	reg := make([]interval.I, fact.Program.Len())
 	fact.Program.StartI(reg)
 	for _, s := range fact.Slots {
 		reg[s.Node] = known[s.Name].Value
+		if s.Name == Held {
+			reg[s.Node] = interval.Point(held(purpose))
+		}
 	}
 	fact.Program.Enclose(reg)
 	return reg[fact.Is[0]]
+}
+
+func held(purpose *link.Part) float64 {
+	if purpose.Static {
+		return 1
+	}
+	return 0
 }

@@ -10,9 +10,10 @@ type Fact struct {
 	Is      []tape.Node // by index of the file's needs: yes or no
 }
 
-// Facts lowers the needs of a file that stands alone.
-func Facts(in Input, p *Part) (*Fact, error) {
-	l := &linker{in: &in, opt: &Option{}, shaft: newEnv(&Part{}, nil), hub: newEnv(&Part{}, nil), purpose: newEnv(&Part{}, nil)}
+// Facts lowers the needs of a file that stands alone; purpose is what the fit
+// they are asked of is for.
+func Facts(in Input, p, purpose *Part) (*Fact, error) {
+	l := &linker{in: &in, opt: &Option{Shaft: &Part{}, Hub: &Part{}, Purpose: purpose}, shaft: newEnv(&Part{}, nil), hub: newEnv(&Part{}, nil), purpose: newEnv(&Part{}, nil)}
 	lw := newLowering(l, nil)
 	e := newEnv(p, nil)
 	out := &Fact{}

@@ -22,7 +22,11 @@ func (v Voice) figure(l answer.Line) string {
 		return "none"
 	case l.Dim != quantity.LengthDim && l.Dim != (quantity.Dim{}):
 		return v.rate(l)
-	case strings.HasPrefix(l.Name, "clearance") || l.Name == "shake":
+	case atLimit[l.Name] && l.Value == 0:
+		return "line to line"
+	case atLimit[l.Name] && l.Value > 0:
+		return v.Measured(l.Value, l.U, false)
+	case strings.HasPrefix(l.Name, "clearance") || l.Name == "shake" || l.Name == "loosest_now" || atLimit[l.Name]:
 		return v.Free(l.Value, l.U)
 	}
 	return v.Measured(l.Value, l.U, slices.Contains(diameters, l.Name))
@@ -65,10 +69,6 @@ func evened(value, doubt string) string {
 	x = math.Round(x/step) * step
 	return strconv.FormatFloat(x, 'f', max(places, 0), 64) + " ±" + strconv.FormatFloat(u, 'f', max(places, 0), 64)
 }
-
-// limitsOf names the section that says what the fit should be; it stands under
-// How bad it is.
-const limitsOf = "how bad"
 
 // found shows the surfaces side by side, then the fit.
 func (p *Page) found(a *answer.Answer, v Voice) {
@@ -159,52 +159,6 @@ func place(rows []Row, sections []answer.Section, upTo int, name string, at map[
 		return len(rows)
 	}
 	return last + 1
-}
-
-// howBad says what leaving the fit as it is would come to.
-func (p *Page) howBad(a *answer.Answer, v Voice) {
-	left := asItIs(a)
-	if left == nil {
-		return
-	}
-	p.Head("How bad it is")
-	told := false
-	for _, r := range left.Reasons {
-		if broken(r) && r.Strength == "must" && !told {
-			told = true
-			p.Para(indent, "Left as it is: "+strings.TrimSuffix(r.Text, ".")+".")
-		}
-	}
-	if !told {
-		p.Para(indent, "Left as it is, no rule that must be kept is surely broken: "+verdict(left.Verdict, left.Kind)+".")
-	}
-	for _, s := range a.Condition {
-		if s.Name == limitsOf {
-			p.section(s, v, false)
-		}
-	}
-}
-
-// asItIs is the option that does nothing to either part.
-func asItIs(a *answer.Answer) *answer.Option {
-	for i := range a.Options {
-		o := &a.Options[i]
-		if fit := o.Holds["fit"]; uncut(o) && (fit == "" || fit == "press") {
-			return o
-		}
-	}
-	return nil
-}
-
-// cause tells why it wore, and what to cure first.
-func (p *Page) cause(a *answer.Answer) {
-	if len(a.Diagnosis) == 0 {
-		return
-	}
-	p.Head("Why it wore: cure this first")
-	for _, f := range a.Diagnosis {
-		p.Item(indent, "-", sentence(f.Says)+" "+sentence(f.Cure)+source(f.Source, ""))
-	}
 }
 
 func (p *Page) notes(a *answer.Answer) {
