@@ -44,8 +44,8 @@ func (l *loader) parts() {
 var pulls = []string{"torque", "thrust"}
 
 var partKeys = map[link.Side][]string{
-	link.Shaft:   {"side", "metal", "finishes", "choose", "joints", "aim", "features"},
-	link.Hub:     {"side", "metal", "finishes", "choose", "joints", "aim", "features"},
+	link.Shaft:   {"side", "metal", "finishes", "bought", "choose", "joints", "aim", "features"},
+	link.Hub:     {"side", "metal", "finishes", "bought", "choose", "joints", "aim", "features"},
 	link.Hold:    {"choose", "aim", "fit_only"},
 	link.Lock:    {"choose", "aim", "fit_only", "carries"},
 	link.Purpose: {"holds", "aim", "locks"},
@@ -89,6 +89,7 @@ func (d *draft) metal(root yamldoc.Node) {
 		d.part.Metal = link.Metal(i)
 	}
 	d.part.Finishes = root.Get("finishes").Text()
+	d.part.Bought, _ = root.Get("bought").YesNo()
 	if f := d.part.Finishes; f != "" && !root.Get("choose").Get(f).Present() {
 		root.Get("finishes").Fault(f+" is not chosen in this file", "name a dimension under choose")
 	}

@@ -20,7 +20,7 @@ type Answer struct {
 	Diagnosis     []Finding   `json:"diagnosis"`
 	Options       []Option    `json:"options"`
 	Methods       []Method    `json:"methods"`
-	Buying        *Buying     `json:"buying"`
+	Buying        []Buying    `json:"buying"`
 	Criteria      []Criterion `json:"criteria"`
 	Notes         []string    `json:"notes"`
 }
@@ -251,8 +251,10 @@ type Method struct {
 	Why     string  `json:"why"`
 }
 
-// Buying is the price at which a bought part wins over the best option.
+// Buying is the price at which a bought part wins over the best option that
+// does not buy it: one for the hub, one for the shaft.
 type Buying struct {
+	Part  string   `json:"part"`  // hub or shaft
 	Price *float64 `json:"price"` // null: at no price
 	Now   *float64 `json:"now"`   // the price stated, null when none is
 	Text  string   `json:"text"`
