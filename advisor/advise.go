@@ -186,6 +186,7 @@ func head(base *rules.Base, c *casefile.Case, f *casefile.Fit) *answer.Answer {
 			Shaft: f.Part(casefile.Shaft).Called, Hub: f.Part(casefile.Hub).Called},
 		Knowledge: answer.Knowledge{Version: knowledge.Version, Hash: base.Hash, Layers: base.Layers},
 		Condition: []answer.Section{}, Diagnosis: []answer.Finding{}, Look: []answer.Missing{}, Options: []answer.Option{}, Methods: []answer.Method{},
+		Buying:   []answer.Buying{},
 		Criteria: []answer.Criterion{}, Notes: []string{},
 	}
 }

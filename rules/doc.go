@@ -80,6 +80,7 @@
 //	says: bored out and bushed
 //	metal: more                      # part/1 only: kept | less | more
 //	finishes: bush_bore              # part/1 only; left out when nothing is cut
+//	bought: yes                      # part/1 only: the part is bought new; the answer tells the price at which that wins
 //	fit_only: yes                    # hold/1 only: for the finished fit, never a bush or sleeve
 //	holds: none                      # purpose/1 only: fit when the finished fit is held, none when it runs
 //	numbers:

@@ -63,7 +63,6 @@ func (l *loader) draft(folder, schema string, side link.Side, id string, doc *ya
 	if side == link.Shaft || side == link.Hub {
 		root.Need("side", "write "+folder).Word(folder)
 		d.metal(root)
-		d.part.Bought, _ = root.Get("bought").YesNo()
 	}
 	if side == link.Purpose {
 		h := root.Need("holds", "write fit when the finished fit is held, none when it runs").Word("fit", "none")
@@ -90,6 +89,7 @@ func (d *draft) metal(root yamldoc.Node) {
 		d.part.Metal = link.Metal(i)
 	}
 	d.part.Finishes = root.Get("finishes").Text()
+	d.part.Bought, _ = root.Get("bought").YesNo()
 	if f := d.part.Finishes; f != "" && !root.Get("choose").Get(f).Present() {
 		root.Get("finishes").Fault(f+" is not chosen in this file", "name a dimension under choose")
 	}

@@ -22,7 +22,7 @@ type Answer struct {
 	Options       []Option    `json:"options"` // worked out: all when all were asked for
 	IDs           []string    `json:"-"`       // of every option there is
 	Methods       []Method    `json:"methods"`
-	Buying        *Buying     `json:"buying"`
+	Buying        []Buying    `json:"buying"`
 	TwoSteps      *TwoSteps   `json:"two_steps"`
 	Criteria      []Criterion `json:"criteria"`
 	Notes         []string    `json:"notes"`
@@ -262,8 +262,10 @@ type TwoSteps struct {
 	Text string  `json:"text"`
 }
 
-// Buying is the price at which a bought part wins over the best option.
+// Buying is the price at which a bought part wins over the best option that
+// does not buy it: one for the hub, one for the shaft.
 type Buying struct {
+	Part  string   `json:"part"`  // hub or shaft
 	Price *float64 `json:"price"` // null: at no price
 	Now   *float64 `json:"now"`   // the price stated, null when none is
 	Text  string   `json:"text"`

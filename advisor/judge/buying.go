@@ -7,6 +7,7 @@ import (
 	"wornfit/advisor/answer"
 	"wornfit/advisor/why"
 	"wornfit/calc/quantity"
+	"wornfit/rules/link"
 )
 
 func reasonsOf(told []answer.Option, id string) []answer.Reason {
@@ -18,12 +19,31 @@ func reasonsOf(told []answer.Option, id string) []answer.Reason {
 	return nil
 }
 
-// Buying finds the price of a bought part at which it would win over the best
-// option that buys none.
-func (b *Bench) Buying(list []*Judged, told []answer.Option) *answer.Buying {
+// Buying finds, for the hub and for the shaft, the price of a bought one at
+// which it would win over the best option that does not buy it.
+func (b *Bench) Buying(list []*Judged, told []answer.Option) []answer.Buying {
+	out := []answer.Buying{}
+	for _, side := range []link.Side{link.Hub, link.Shaft} {
+		if one := b.buying(side, list, told); one != nil {
+			one.Part = side.String()
+			out = append(out, *one)
+		}
+	}
+	return out
+}
+
+// buys reports whether a combination buys the part of a side.
+func buys(c link.Combination, side link.Side) bool {
+	if side == link.Hub {
+		return c.Hub.Bought
+	}
+	return c.Shaft.Bought
+}
+
+func (b *Bench) buying(side link.Side, list []*Judged, told []answer.Option) *answer.Buying {
 	var repair, buy, refused *Judged
 	for _, j := range list {
-		bought := j.Option.Hub.ID == "replace"
+		bought := buys(j.Combination, side)
 		if !j.Open() || j.Verdict == answer.CantTell {
 			if bought && refused == nil {
 				refused = j
@@ -37,7 +57,7 @@ func (b *Bench) Buying(list []*Judged, told []answer.Option) *answer.Buying {
 			repair = j
 		}
 	}
-	name := b.Called["hub"]
+	name := b.Called[side.String()]
 	switch {
 	case buy == nil && refused == nil:
 		return nil
@@ -46,7 +66,12 @@ func (b *Bench) Buying(list []*Judged, told []answer.Option) *answer.Buying {
 	case repair == nil:
 		return &answer.Buying{Text: "Everything that is known to work wants a bought " + name + "."}
 	}
-	slot, ok := buy.Option.Slot("hub.price")
+	return b.wins(name, side.String()+".price", buy, repair)
+}
+
+// wins looks for the price at which the bought part's option passes the repair's.
+func (b *Bench) wins(name, price string, buy, repair *Judged) *answer.Buying {
+	slot, ok := buy.Option.Slot(price)
 	if !ok {
 		return nil
 	}
@@ -61,7 +86,7 @@ func (b *Bench) Buying(list []*Judged, told []answer.Option) *answer.Buying {
 		return b.mark(&m)
 	}
 	out := &answer.Buying{}
-	if k, ok := b.Given.Value("hub.price"); ok && k.Says == "stated" {
+	if k, ok := b.Given.Value(price); ok && k.Says == "stated" {
 		v := k.Best
 		out.Now = &v
 	}

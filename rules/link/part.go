@@ -228,9 +228,9 @@ type Part struct {
 	Side     Side
 	Metal    Metal
 	Finishes string   // "" when nothing is cut
+	Bought   bool     // the part is bought new: SIDE.price and SIDE.days are what it stands at
 	Static   bool     // a purpose whose finished fit has a hold
 	FitOnly  bool     // a hold or lock for the finished fit alone, never for a bush or sleeve
-	Bought   bool     // the part is bought in place of the old one
 	Carries  []string // of a lock: torque, thrust
 	Locks    []string // of a purpose: the locks its finished fit must have one of
 	Numbers  []Number

@@ -32,7 +32,7 @@ func fixture() *answer.Answer {
 			{Name: name, Says: "true the shaft and bush the bore to suit", Verdict: answer.WithCare, Best: &best, Rank: 1, Points: 63.4, Others: 1, Why: "a bush 48.5 mm long on 30 mm binds"},
 			{Name: "knurl", Says: "knurl the shaft", Verdict: answer.RuledOut, Kind: answer.Never, Why: "a knurled surface does not swing"},
 		},
-		Buying: &answer.Buying{Price: &price, Text: "A bought swing arm wins at 185 EUR or less."},
+		Buying: []answer.Buying{{Part: "hub", Price: &price, Text: "A bought swing arm wins at 185 EUR or less."}},
 		Criteria: []answer.Criterion{{ID: "cost", Says: "bench hours at their rate, and what is bought", Weight: 0.6},
 			{ID: "risk", Says: "chance of spoiling a part", Weight: 0.4}},
 		Notes: []string{"swing arm: read at 2 angles only"},

@@ -24,9 +24,11 @@ func Advise(l Look, a *answer.Answer, v Voice, all bool) string {
 	p.methods(a, v)
 	p.options(a, v, all)
 	p.first(a, v, all)
-	if a.Buying != nil {
+	if len(a.Buying) > 0 {
 		p.Head("Repair or buy")
-		p.Para(indent, sentence(a.Buying.Text))
+	}
+	for _, b := range a.Buying {
+		p.Para(indent, sentence(b.Text))
 	}
 	if a.TwoSteps != nil {
 		p.Head("When time rules")
