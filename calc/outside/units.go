@@ -11,14 +11,17 @@ var units = map[string]float64{
 	"-": 1, "m": 1, "mm": 1e-3, "um": 1e-6, "in": inch, "s": 1, "h": 3600, "rev": 1,
 	"Pa": 1, "MPa": 1e6, "psi": psi, "ksi": 1e3 * psi, "kpsi": 1e3 * psi,
 	"N": 1, "kN": 1e3, "lbf": lbf, "N m": 1, "kN m": 1e3, "lbf in": lbf * inch, "kip in": 1e3 * lbf * inch,
+	"mm3": 1e-9, "in3": inch * inch * inch, "g": 1e-3, "kg": 1, "lb": pound, "lb/in3": pound / (inch * inch * inch),
+	"J": 1, "hp": 550 * lbf * 12 * inch, "mm/1000h": 1e-3 / (1000 * 3600),
 	"rpm": 1. / 60, "rad/s": 1 / (2 * math.Pi), "ft/min": 12 * inch / 60, "psi ft/min": psi * 12 * inch / 60,
 	"kg/m3": 1, "1/K": 1, "1/F": 1.8, "K": 1, "F": 1 / 1.8, "in3 min/(lbf ft h)": inch * inch * inch * 60 / (lbf * 12 * inch * 3600),
 }
 
 const (
-	inch = 0.0254
-	lbf  = 0.45359237 * 9.80665
-	psi  = lbf / (inch * inch)
+	inch  = 0.0254
+	pound = 0.45359237
+	lbf   = pound * 9.80665
+	psi   = lbf / (inch * inch)
 )
 
 // si is the value and its tolerance; a reading in °C becomes kelvin.

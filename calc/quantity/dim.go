@@ -72,12 +72,14 @@ var Kinds = map[string]Dim{
 // Typed quantities for the exported calculations; all SI.
 type (
 	Length            float64 // m; sizes are diameters unless the name says otherwise
+	Volume            float64 // m3
 	Mass              float64 // kg
 	Time              float64 // s
 	Rotation          float64 // revolutions per second
 	Speed             float64 // m/s
 	Force             float64 // N
 	Torque            float64 // N m
+	Energy            float64 // J, which is N m
 	Power             float64 // W
 	Stress            float64 // Pa; pressures too
 	PV                float64 // Pa m/s
