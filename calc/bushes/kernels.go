@@ -2,6 +2,7 @@ package bushes
 
 import (
 	"math"
+	"slices"
 
 	"wornfit/calc/basis"
 	"wornfit/calc/interval"
@@ -25,15 +26,16 @@ func Kernels() []kernel.Kernel {
 // stepped is the nearest size at or over, or at or under. It never falls as the
 // size asked for grows, which is all an enclosure needs.
 func stepped(k Kind, what, asked string, of func(Bush) q.Length, over bool) kernel.Kernel {
-	sizes, least, most := ladder(k, of)
+	list := Of(k)
+	sizes := ladder(list, of)
 	word := "under"
 	if over {
 		word = "over"
 	}
-	arg := kernel.Arg{Name: "size", Says: asked, Dim: q.LengthDim, Range: interval.Of(least, most), Trend: 1}
+	arg := kernel.Arg{Name: "size", Says: asked, Dim: q.LengthDim, Range: interval.Of(sizes[0], sizes[len(sizes)-1]), Trend: 1}
 	return kernel.Make(kernel.Kernel{
 		Name: string(k) + "_" + what + "_" + word, Says: "nearest " + what + " of a bought " + string(k) + " bush at or " + word + " a size", Result: q.LengthDim,
-		Args: []kernel.Arg{arg}, Source: Of(k)[0].Source, Grade: worst(k),
+		Args: []kernel.Arg{arg}, Source: list[0].Source, Grade: worst(list),
 	}, "the nearest "+what+" of the table at or "+word+" it",
 		func(x []float64) float64 {
 			below, above := between(sizes, x[0])
@@ -44,26 +46,25 @@ func stepped(k Kind, what, asked string, of func(Bush) q.Length, over bool) kern
 		},
 		func(x []float64) (float64, []basis.Note, error) {
 			below, above, notes, err := nearest(k, what, q.Length(x[0]), of)
-			list := below
+			found := below
 			if over {
-				list = above
+				found = above
 			}
-			if err != nil || len(list) == 0 {
+			if err != nil || len(found) == 0 {
 				return math.NaN(), notes, err
 			}
-			return float64(of(list[0])), notes, nil
+			return float64(of(found[0])), notes, nil
 		})
 }
 
 // ladder is the sizes of a kind by rising size.
-func ladder(k Kind, of func(Bush) q.Length) (sizes []float64, least, most float64) {
-	for size := q.Length(0); ; {
-		_, over := next(Of(k), size+2*slip, of)
-		if over == 0 {
-			return sizes, sizes[0], sizes[len(sizes)-1]
-		}
-		sizes, size = append(sizes, float64(over)), over
+func ladder(list []Bush, of func(Bush) q.Length) []float64 {
+	sizes := make([]float64, len(list))
+	for i, b := range list {
+		sizes[i] = float64(of(b))
 	}
+	slices.Sort(sizes)
+	return slices.Compact(sizes)
 }
 
 // between is the size at or under and the one at or over; the caller keeps within the ladder.
@@ -80,9 +81,9 @@ func between(sizes []float64, x float64) (under, over float64) {
 	return under, over
 }
 
-func worst(k Kind) basis.Grade {
+func worst(list []Bush) basis.Grade {
 	g := basis.Page
-	for _, b := range Of(k) {
+	for _, b := range list {
 		g = basis.Worse(g, b.Grade)
 	}
 	return g

@@ -12,10 +12,16 @@ import (
 
 	"wornfit/calc/assembly"
 	"wornfit/calc/bearing"
+	"wornfit/calc/buildup"
+	"wornfit/calc/bushes"
 	"wornfit/calc/cleanup"
+	"wornfit/calc/fits"
 	"wornfit/calc/interference"
 	"wornfit/calc/kernel"
+	"wornfit/calc/keyed"
 	"wornfit/calc/machining"
+	"wornfit/calc/rolling"
+	"wornfit/calc/rotating"
 	"wornfit/calc/strength"
 	"wornfit/calc/uncertainty"
 	"wornfit/calc/wear"
@@ -32,11 +38,17 @@ var topics = sync.OnceValue(func() []Topic {
 	return []Topic{
 		{"interference", interference.Kernels()},
 		{"assembly", assembly.Kernels()},
+		{"fits", fits.Kernels()},
 		{"strength", strength.Kernels()},
+		{"keyed", keyed.Kernels()},
 		{"bearing", bearing.Kernels()},
+		{"rolling", rolling.Kernels()},
+		{"bushes", bushes.Kernels()},
 		{"wear", wear.Kernels()},
 		{"cleanup", cleanup.Kernels()},
+		{"buildup", buildup.Kernels()},
 		{"machining", machining.Kernels()},
+		{"rotating", rotating.Kernels()},
 		{"uncertainty", uncertainty.Kernels()},
 	}
 })

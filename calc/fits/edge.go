@@ -54,14 +54,11 @@ func (t *table) edge(size float64, c Class, it float64) (edge, error) {
 
 // unknown says why a class has no deviation: the letter is not tabled, or not in this grade.
 func (t *table) unknown(c Class) error {
-	for _, r := range t.deviations {
-		if r.letter == c.Letter {
-			return refuse("tolerance class", c.String(), "a class the standard has at this size; "+
-				c.Letter+" is tabled here only for other grades or smaller sizes")
-		}
+	if t.deviations[c.Letter] != nil {
+		return refuse("tolerance class", c.String(), "a class the standard has at this size; "+
+			c.Letter+" is tabled here only for other grades or smaller sizes")
 	}
-	known := t.letters(c.Hole())
-	return refuse("letter of "+c.String(), quote(c.Letter), "one of "+known)
+	return refuse("letter of "+c.String(), quote(c.Letter), "one of "+t.known(c.Hole()))
 }
 
 func quote(s string) string { return "'" + s + "'" }

@@ -40,13 +40,14 @@ type deviation struct {
 
 type table struct {
 	widths, deltas []width
-	deviations     []deviation
+	deviations     map[string][]deviation // by letter
+	letters        []string               // in the order of the file
 }
 
 // tables reads the embedded copies once. They are ours: a fault in them is a
 // bug and panics; the tests read every row.
 var tables = sync.OnceValue(func() *table {
-	t := &table{}
+	t := &table{deviations: map[string][]deviation{}}
 	for _, r := range rows(itCSV) {
 		t.widths = append(t.widths, width{stepOf(r), gradeOf(r["grade"]), number(r["it_um"])})
 	}
@@ -62,7 +63,10 @@ var tables = sync.OnceValue(func() *table {
 		if r["deviation_um"] != "IT/2" {
 			d.value = number(r["deviation_um"])
 		}
-		t.deviations = append(t.deviations, d)
+		if t.deviations[d.letter] == nil {
+			t.letters = append(t.letters, d.letter)
+		}
+		t.deviations[d.letter] = append(t.deviations[d.letter], d)
 	}
 	return t
 })
@@ -91,19 +95,18 @@ func find(in []width, grade int, size float64) (float64, bool) {
 }
 
 func (t *table) deviation(letter string, grade int, size float64) (deviation, bool) {
-	for _, d := range t.deviations {
-		if d.letter == letter && d.has(size) && d.grades(grade) {
+	for _, d := range t.deviations[letter] {
+		if d.has(size) && d.grades(grade) {
 			return d, true
 		}
 	}
 	return deviation{}, false
 }
 
-// letters lists what the tables know, holes with the mirrored ones.
-func (t *table) letters(hole bool) string {
+// known lists what the tables know, holes with the mirrored ones.
+func (t *table) known(hole bool) string {
 	var out []string
-	for _, d := range t.deviations {
-		l := d.letter
+	for _, l := range t.letters {
 		if hole && l < "f" && l >= "a" { // C, D, E come from their shafts
 			l = strings.ToUpper(l)
 		}
