@@ -115,8 +115,8 @@
 //
 // An act that a caution guards may not stand in a step without that caution.
 // `when`, needs and picks rest on what is given, on picks and on words such as
-// option.hub, never on a size. In a sentence {wall} is a value and {borer.id} the
-// row that was picked.
+// option.hub, never on a size; option.joint tells a hold or lock which joint it is
+// on. In a sentence {wall} is a value and {borer.id} the row that was picked.
 //
 // A part may name what the seam lets cross (shaft_large, bore_face.family), the
 // vocabulary, its own names, joint.* in a hold, and of its own joints, or of the

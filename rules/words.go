@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"slices"
 	"strings"
 
 	"wornfit/rules/fault"
@@ -65,7 +66,8 @@ func (l *loader) rowsKnown() {
 }
 
 // optionWords are the words that tell which parts an option is made of: what is
-// done to a side, what it is for, and what holds each joint.
+// done to a side, what it is for, what holds each joint, and which joint a hold
+// or lock is on.
 func (l *loader) optionWords() {
 	for _, side := range []string{"shaft", "hub", "purpose"} {
 		ids, _ := l.in(side)
@@ -74,11 +76,16 @@ func (l *loader) optionWords() {
 	holds, _ := l.in("hold")
 	held := &lang.Words{Name: "a hold", List: append([]string{"none"}, holds...)}
 	l.words["option."+link.Fit] = held
+	joints := &lang.Words{Name: "option.joint", List: []string{"none", link.Fit}}
+	l.words["option.joint"] = joints
 	for _, side := range []string{"shaft", "hub"} {
 		_, docs := l.in(side)
 		for _, d := range docs {
 			for _, j := range d.Root.Get("joints").Entries() {
 				l.words["option."+j.Name] = held
+				if !slices.Contains(joints.List, j.Name) {
+					joints.List = append(joints.List, j.Name)
+				}
 			}
 		}
 	}

@@ -161,12 +161,12 @@ func (lw *lowering) number(e *env, at int, end string) tape.Node {
 }
 
 // word is the constant an option.* name stands for.
-func (lw *lowering) word(name string) (tape.Node, error) {
+func (lw *lowering) word(e *env, name string) (tape.Node, error) {
 	t, ok := lw.l.in.Given[name]
 	if !ok || t.Words == nil {
 		return 0, fmt.Errorf("%s is not known", name)
 	}
-	word := lw.l.optionWord(name[len("option."):])
+	word := lw.l.optionWord(e, name[len("option."):])
 	code, ok := t.Words.Code(word)
 	if !ok {
 		return 0, fmt.Errorf("%s is %q here, which its list of words does not hold", name, word)
@@ -174,9 +174,15 @@ func (lw *lowering) word(name string) (tape.Node, error) {
 	return lw.b.Const(code), nil
 }
 
-// optionWord is what is done to a side, what holds a joint, or what the fit is for.
-func (l *linker) optionWord(of string) string {
+// optionWord is what is done to a side, what holds a joint, what the fit is for,
+// or in a hold or lock the joint it is on.
+func (l *linker) optionWord(e *env, of string) string {
 	switch of {
+	case "joint":
+		if e.joint != nil {
+			return e.joint.name
+		}
+		return "none"
 	case "shaft":
 		return l.opt.Shaft.ID
 	case "hub":

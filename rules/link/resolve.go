@@ -261,9 +261,9 @@ func (lw *lowering) totals(e *env, name string) (tape.Node, bool, error) {
 }
 
 // given is a name of the vocabulary, or a word that names a part of the option.
-func (lw *lowering) given(_ *env, name string) (tape.Node, bool, error) {
+func (lw *lowering) given(e *env, name string) (tape.Node, bool, error) {
 	if strings.HasPrefix(name, "option.") {
-		n, err := lw.word(name)
+		n, err := lw.word(e, name)
 		return n, true, err
 	}
 	t, ok := lw.l.in.Given[name]
