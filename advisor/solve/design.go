@@ -40,24 +40,42 @@ func (Search) Design(m Model, b Budget) Answer {
 	q.full()
 	q.centre(box)
 	if b == Glance {
-		q.fixed(facts)
+		q.fixed(facts, box)
 		return Answer{Works: NotProved, States: facts, Reg: q.plain(), Within: q.within(box)}
 	}
 	return q.search(b, box, q.spans(box), facts)
 }
 
-// fixed judges the limits that no size moves; the others may be kept.
-func (q *problem) fixed(states []State) {
+// fixed judges the limits that no size moves, and those that no size in the box
+// keeps; the others may be kept.
+func (q *problem) fixed(states []State, box []interval.I) {
+	work := q.ranged()
+	defer q.m.Shared.back(work)
 	for i := range q.rows {
 		r := &q.rows[i]
 		if r.check < 0 {
 			continue
 		}
 		states[r.check].Holds = Yes
-		if !r.free {
+		switch {
+		case !r.free:
 			q.judgeRow(r, states, false)
+		case !r.must && r.sure && q.lost(r, box, work):
+			states[r.check].Holds = No
 		}
 	}
+}
+
+// lost reports a row that is broken all over a box, whatever the rest may be.
+func (q *problem) lost(r *row, box, work []interval.I) bool {
+	for _, s := range r.in {
+		work[s] = box[s]
+		if i := q.index[s]; i > 0 && q.slots[i-1].class != sure {
+			work[s] = q.slots[i-1].span
+		}
+	}
+	r.prog.Enclose(work)
+	return work[r.plus].Hi < 0
 }
 
 // within encloses what the criteria may be while the targets stay in the box
