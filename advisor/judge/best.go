@@ -4,6 +4,8 @@ import (
 	"slices"
 	"sort"
 
+	"wornfit/advisor/answer"
+	"wornfit/advisor/rank"
 	"wornfit/rules/link"
 )
 
@@ -65,8 +67,20 @@ func (e *entry) before(o *entry) bool {
 	if !e.Out && e.Most != o.Most {
 		return e.Most > o.Most
 	}
+	if e.Out {
+		return rank.Better(e.ruledOut(), o.ruledOut(), e.broken, o.broken)
+	}
 	return e.Combination.ID < o.Combination.ID
 }
+
+// ruledOut is an entry as the ranking sees what is ruled out.
+func (e *entry) ruledOut() *answer.Option {
+	return &answer.Option{ID: e.Combination.ID, Verdict: answer.RuledOut, Kind: e.kind}
+}
+
+// mostOut is how many of a name are worked out when all of it is ruled out: the
+// easiest to mend, as far as a first look tells.
+const mostOut = 2
 
 // Round gives the options to be worked out next; none: the contest is decided.
 func (c *Contest) Round() []link.Combination {
@@ -118,14 +132,18 @@ func undecided(list []*entry, want, width int) []*entry {
 	}
 	sort.Sort(sort.Reverse(sort.Float64Slice(points)))
 	var out []*entry
+	outs := 0
 	for _, e := range list {
+		if e.Out {
+			outs++
+		}
 		if e.judged != nil || len(out) == width {
 			continue
 		}
 		switch {
 		case len(points) >= want && (e.Out || e.Most <= points[want-1]):
 			return out
-		case e.Out && (open || want > 1 && known):
+		case e.Out && (open || want > 1 && known || outs > mostOut):
 			return out // cannot stand before what is open
 		}
 		out = append(out, e)

@@ -17,6 +17,8 @@ type Rough struct {
 	Combination link.Combination
 	Out         bool    // ruled out, by facts or by contraction over all its picks at once
 	Most        float64 // of one that is not
+	kind        string  // of one that is: the world, the shop or a wish
+	broken      int     // and by how many musts, as far as seen
 	judged      *Judged // when facts alone ruled it out: no more to be found
 	trade       *rules.TradeName
 }
@@ -25,7 +27,9 @@ type Rough struct {
 func (b *Bench) Rough(c link.Combination) (Rough, error) {
 	r := Rough{Combination: c, trade: b.Base.NameOf(c)}
 	if out, err := b.screen(c); out != nil || err != nil {
-		r.Out, r.judged = true, out
+		if r.Out, r.judged = true, out; out != nil {
+			r.kind, r.broken = out.Kind, out.broken()
+		}
 		return r, err
 	}
 	o, err := c.Sketch(b.Base.Input)
@@ -47,7 +51,7 @@ func (b *Bench) Rough(c link.Combination) (Rough, error) {
 		j.Set = sets[0]
 		b.noRow(j)
 	}
-	r.Out, r.Most = !j.Open(), j.most
+	r.Out, r.Most, r.kind, r.broken = !j.Open(), j.most, j.Kind, j.broken()
 	if r.Out && len(sets[0].Failed) == 0 {
 		return r, b.lockedRough(&r, j)
 	}
