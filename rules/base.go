@@ -18,6 +18,7 @@ type Base struct {
 	Sources    map[string]Source
 	OffShould  float64 // points off for each should that is broken
 	MostEnergy float64 // stored in the turning part, J, beyond which no home work is advised
+	Numbers    Tally   // how many stand at each grade
 	Hash       string  // of every file of every layer
 	Layers     []string
 	tables     map[string]*table

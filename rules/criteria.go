@@ -28,7 +28,8 @@ func (l *loader) criteria(doc *yamldoc.Doc) {
 		return
 	}
 	if n := root.Need("broken_should", "say how many points a broken should costs"); n.Present() && n.Keys("points", "from", "seen") {
-		l.sourced(n)
+		_, grade := l.sourced(n)
+		l.base.Numbers[grade]++
 		l.base.OffShould = points(n.Need("points", "write how many of 100"))
 	}
 	if n := root.Need("most_energy", "say above what stored energy no home work is advised"); n.Present() {
@@ -72,6 +73,7 @@ func (l *loader) criterion(sc *scope, n yamldoc.Node) {
 	}
 	c := link.Criterion{ID: word(n.Need("id", "give it an id")), Says: n.Need("says", "say what it counts").Text(), At: n.At()}
 	c.From, c.Grade = l.sourced(n)
+	l.base.Numbers[c.Grade]++
 	kind := n.Need("quantity", "write a kind of quantity").Text()
 	dim, ok := quantity.Kinds[kind]
 	if !ok {

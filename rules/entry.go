@@ -165,6 +165,7 @@ func (l *loader) usual(e *Entry, n yamldoc.Node) {
 			return
 		}
 		u.Range = r
+		l.base.Numbers[u.Grade]++
 	}
 	e.Usual = u
 }

@@ -78,6 +78,7 @@ func (l *loader) number(key, id string, n yamldoc.Node) (link.Number, bool) {
 	}
 	out.DoubtLow, out.DoubtHi = d.Lo, d.Hi
 	l.replaced(key, &out, "")
+	l.base.Numbers[out.Grade]++
 	return out, true
 }
 

@@ -107,6 +107,7 @@ func (l *loader) cell(c *Entry, n yamldoc.Node, key string) (k link.Known, ok bo
 		v.Fault(v.Text()+" is outside what a "+c.Name+" can be", "check the value and its unit, or widen the range in vocabulary/tables.yaml")
 		return k, false
 	}
+	l.base.Numbers[k.Grade]++
 	return k, true
 }
 

@@ -57,7 +57,7 @@ func runCheck(w world, f *flags, args []string) error {
 		what = strings.Join(dirs, " and ")
 	}
 	if f.json {
-		if err := f.printJSON(w, checked{base.Hash, base.Layers, told(list), told(base.Remarks())}); err != nil {
+		if err := f.printJSON(w, checked{base.Hash, base.Layers, base.Numbers.ByGrade(), told(list), told(base.Remarks())}); err != nil {
 			return err
 		}
 		if len(list) > 0 {
@@ -71,6 +71,8 @@ func runCheck(w world, f *flags, args []string) error {
 	p := render.NewPage(f.look(w))
 	p.Para(0, fmt.Sprintf("No fault in %s: %s, %s. Hash %s.", what, count(len(base.Input.Parts), "part file"), count(len(base.Names), "trade name"), base.Hash))
 	remarks(p, base.Remarks())
+	p.Blank()
+	p.Para(0, "Numbers: "+base.Numbers.String()+".")
 	_, err = fmt.Fprint(w.out, p.String())
 	return err
 }
@@ -115,10 +117,11 @@ func whole(dir string) bool {
 
 // checked is the JSON of knowledge check.
 type checked struct {
-	Hash    string   `json:"hash"`
-	Layers  []string `json:"layers"`
-	Faults  []placed `json:"faults"`
-	Remarks []placed `json:"remarks"`
+	Hash    string         `json:"hash"`
+	Layers  []string       `json:"layers"`
+	Numbers map[string]int `json:"numbers"`
+	Faults  []placed       `json:"faults"`
+	Remarks []placed       `json:"remarks"`
 }
 
 type placed struct {
