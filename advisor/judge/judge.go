@@ -122,10 +122,11 @@ func (b *Bench) judge(c link.Combination) (*Judged, error) {
 	shared, trade := solve.NewShared(), b.Base.NameOf(c)
 	defer shared.Rest()
 	var list []*Judged
+	box := b.over(c, o, known, sets, shared)
 	for _, set := range sets {
 		j := &Judged{Combination: c, Option: o, Set: set, Cut: cut, trade: trade, bench: b}
 		j.Model = b.model(o, known, set)
-		j.Model.Shared = shared
+		j.Model.Shared, j.Model.Box = shared, box
 		b.glance(j)
 		list = append(list, j)
 		if j.whateverPicked() {
@@ -147,6 +148,20 @@ func (b *Bench) judge(c link.Combination) (*Judged, error) {
 		}
 	}
 	return best, nil
+}
+
+// over is where every design must lie whichever set of picks is taken: the
+// glances at each need not find it again. nil: one set, or nothing is open.
+func (b *Bench) over(c link.Combination, o *link.Option, known map[string]link.Known, sets []link.PickSet, shared *solve.Shared) []interval.I {
+	if len(sets) < 2 {
+		return nil
+	}
+	j := &Judged{Combination: c, Option: o, bench: b}
+	j.Model = b.model(o, known, sets[0])
+	j.Model.Shared = shared
+	b.joined(j, sets)
+	b.glance(j)
+	return j.Found.Box
 }
 
 // unfound reports whether the search ended with neither a design nor a proof.

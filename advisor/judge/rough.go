@@ -43,7 +43,6 @@ func (b *Bench) Rough(c link.Combination) (Rough, error) {
 	j.Model.Shared = solve.NewShared()
 	defer j.Model.Shared.Rest()
 	if len(sets) > 1 {
-		j.Model.Joined = true
 		b.joined(j, sets)
 	}
 	b.glance(j)
@@ -90,6 +89,14 @@ func (b *Bench) lockedRough(r *Rough, j *Judged) error {
 
 // joined lets every picked column be all that any of the sets makes it.
 func (b *Bench) joined(j *Judged, sets []link.PickSet) {
+	j.Model.Joined = true
+	for _, d := range j.Option.Dims { // the closest that any of the machines holds
+		for n := range sets {
+			if k, ok := sets[n].Column(d.By, "tolerance"); ok && k.Is {
+				j.Model.Width[d.ID] = min(j.Model.Width[d.ID], k.Value.Hi)
+			}
+		}
+	}
 	for i := range j.Option.Slots {
 		s := &j.Option.Slots[i]
 		if s.Kind != link.PickSlot {

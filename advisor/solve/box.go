@@ -24,6 +24,12 @@ func (q *problem) declared() []interval.I {
 	for _, d := range q.dims {
 		reg[d.Cut], reg[d.Gauge] = interval.Point(0), interval.Point(0)
 	}
+	if q.m.Box != nil {
+		for _, i := range q.free {
+			reg[q.dims[i].Target] = q.m.Box[i]
+		}
+		return reg
+	}
 	for _, i := range q.free {
 		d := q.dims[i]
 		reg[d.Target] = anySize

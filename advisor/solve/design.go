@@ -41,7 +41,11 @@ func (Search) Design(m Model, b Budget) Answer {
 	q.centre(box)
 	if b == Glance {
 		q.fixed(facts, box)
-		return Answer{Works: NotProved, States: facts, Reg: q.plain(), Within: q.within(box)}
+		at := make([]interval.I, len(q.dims))
+		for _, i := range q.free {
+			at[i] = box[q.dims[i].Target]
+		}
+		return Answer{Works: NotProved, States: facts, Reg: q.plain(), Within: q.within(box), Box: at}
 	}
 	return q.search(b, box, q.spans(box), facts)
 }

@@ -22,6 +22,7 @@ type Model struct {
 	Beat   *Beat                  // what it must do better than; nil: nothing
 	Joined bool                   // of a glance: what is picked are the ranges over several sets
 	Apart  func(*link.Check) bool // limits left out; nil: none
+	Box    []interval.I           // by dimension: where every design must lie, as a glance over all picks at once told; nil: anywhere
 	Shared *Shared                // what all sets of picks of one option share; nil: worked out anew
 }
 
@@ -199,6 +200,7 @@ type Answer struct {
 	Reg      []float64          // the program's registers at the design: every value, for words and scores
 	Passed   bool               // nothing that beats Model.Beat was found; the rest tells nothing
 	Within   []interval.I       // of a glance that ruled nothing out: what each criterion may be, in the order of Model.Marks
+	Box      []interval.I       // and where the targets may lie, by dimension
 }
 
 // Solver is the search behind one small door, so that it can be replaced.
