@@ -2,9 +2,7 @@ package rules
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 
 	"wornfit/rules/lang"
@@ -20,11 +18,11 @@ type Pattern struct {
 	Cure     string     // before any repair
 	Repair   string     // which kind of repair suits
 	Again    string     // what becomes of a repair that ignores it; "" nothing much
-	Order    int        // 1 is told first; those alike stand in the order of their files
+	Order    int        // the lesser is told first; those alike stand in the order of their files
 	Part     *link.Part // its one need is what is seen
 }
 
-var patternKeys = []string{"schema", "id", "order", "says", "numbers", "define", "when", "cause", "cure", "repair", "again", "from"}
+var patternKeys = []string{"schema", "id", "told", "says", "numbers", "define", "when", "cause", "cure", "repair", "again", "from"}
 
 // patterns reads diagnosis/: one pattern a file.
 func (l *loader) patterns() {
@@ -54,27 +52,23 @@ func (l *loader) patterns() {
 		}
 		l.beforeSizes(sc, r.Test, when, "a pattern")
 		l.beforeOptions(r.Test, when)
-		p.Order = order(root.Get("order"))
+		p.Order = order(root.Get("told"))
 		d.part.Says, d.part.Needs = p.Says, []link.Rule{r}
 		l.base.Patterns = append(l.base.Patterns, p)
 	}
 	slices.SortStableFunc(l.base.Patterns, func(a, b Pattern) int { return cmp.Compare(a.Order, b.Order) })
 }
 
-// plainOrder is where a pattern stands that does not say.
-const plainOrder = 5
+// orders are the words for where a pattern stands among the others; one that
+// says nothing stands in the middle.
+var orders = []string{"first", "early", "", "late", "last"}
 
-// order reads where a pattern stands among the others, 1 to 9.
 func order(n yamldoc.Node) int {
-	if !n.Present() {
-		return plainOrder
+	word := ""
+	if n.Present() {
+		word = n.Word("first", "early", "late", "last")
 	}
-	x, err := strconv.Atoi(n.Text())
-	if err != nil || x < 1 || x > 9 {
-		n.Fault(fmt.Sprintf("order is %q", n.Text()), "write 1 (told first) to 9; left out it is 5")
-		return plainOrder
-	}
-	return x
+	return slices.Index(orders, word)
 }
 
 // beforeOptions tells a pattern that hangs on what is done to the parts: it is
