@@ -2,6 +2,8 @@ package advisor_test
 
 import (
 	"os"
+	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -46,6 +48,17 @@ func TestAskingEndsWhenSomethingFits(t *testing.T) {
 		if m.Ask == "" {
 			t.Errorf("%s is asked for without a question", m.Name)
 		}
+	}
+	if n := strings.Count(text, "material: "); n < 2 {
+		t.Fatal("the case names no materials")
+	}
+	c := read(t, b, regexp.MustCompile(`(?m)^(\s+)material: .*$`).ReplaceAllString(strings.Replace(text, "SIGNS", "torn_metal: torn", 1), "${1}material: unknown"))
+	torn, err := advisor.Advise(b, c, c.Fits[0], advisor.Ask{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !slices.ContainsFunc(torn.Look, func(m answer.Missing) bool { return strings.Contains(m.Name, "hub.material") && m.Ask != "" }) {
+		t.Errorf("torn metal of unknown parts: what they are made of is not asked: %+v", torn.Look)
 	}
 	a = answered("powder: grey")
 	if len(a.Diagnosis) != 1 || a.Diagnosis[0].Rule != "grit-paste" || len(a.Look) > 0 {

@@ -138,6 +138,9 @@
 //	again: ...                       # how a hasty repair fails; left out when it does not
 //	from: fretting
 //
+// In its sentences {gap} is a number of the file's numbers, spoken in the user's
+// units.
+//
 // # Criteria, trade names, steps
 //
 //	broken_should: {points: 8, from: ..., seen: ...}

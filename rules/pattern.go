@@ -2,9 +2,13 @@ package rules
 
 import (
 	"cmp"
+	"maps"
+	"regexp"
 	"slices"
 	"strings"
 
+	"wornfit/calc/quantity"
+	"wornfit/rules/fault"
 	"wornfit/rules/lang"
 	"wornfit/rules/link"
 	"wornfit/rules/yamldoc"
@@ -47,6 +51,9 @@ func (l *loader) patterns() {
 		r := link.Rule{ID: p.ID, Strength: link.Should, Ground: link.Practice, Why: p.Says, At: root.At()}
 		r.From, r.Grade = l.from(root)
 		when := root.Need("when", "say what is seen, as an expression")
+		for _, key := range []string{"says", "cause", "cure", "repair", "again"} {
+			toldNumbers(d, root.Get(key))
+		}
 		if r.Test = sc.expr(when, yesNo); r.Test == nil {
 			continue
 		}
@@ -57,6 +64,36 @@ func (l *loader) patterns() {
 		l.base.Patterns = append(l.base.Patterns, p)
 	}
 	slices.SortStableFunc(l.base.Patterns, func(a, b Pattern) int { return cmp.Compare(a.Order, b.Order) })
+}
+
+// inBraces is a number of the file named in a sentence.
+var inBraces = regexp.MustCompile(`\{[^{}]*\}?`)
+
+// toldNumbers tells what stands in braces in a sentence of a pattern and is no
+// number of its file: no size is worked out when patterns are told.
+func toldNumbers(d *draft, n yamldoc.Node) {
+	for _, b := range inBraces.FindAllString(n.Text(), -1) {
+		if name := strings.Trim(b, "{}"); d.numbers[name] == nil || !strings.HasSuffix(b, "}") {
+			n.Fault(b+" is no number of this file", fault.DidYouMean(name, slices.Sorted(maps.Keys(d.numbers))))
+		}
+	}
+}
+
+// Speak puts the numbers of the file into a sentence of the pattern.
+func (p *Pattern) Speak(text string, s quantity.Speech) string {
+	return inBraces.ReplaceAllStringFunc(text, func(b string) string {
+		for i := range p.Part.Numbers {
+			n := &p.Part.Numbers[i]
+			switch {
+			case n.ID != strings.Trim(b, "{}"):
+			case n.Low == n.High:
+				return s.Say(n.Low, n.Dim)
+			default:
+				return s.Say(n.Low, n.Dim) + " to " + s.Say(n.High, n.Dim)
+			}
+		}
+		return b
+	})
 }
 
 // orders are the words for where a pattern stands among the others; one that

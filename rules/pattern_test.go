@@ -38,6 +38,7 @@ func TestPatternsRefused(t *testing.T) {
 		{`duty.shock == "heavy"`, "told: soon\n", `"soon" is not a word known here`, "first, early, late, last"},
 		{`option.hub == "leave"`, "", "a pattern hangs on option.hub", "option.purpose is what the fit is for"},
 		{`duty.shock == "havy"`, "", `"havy" is no word of duty.shock`, "did you mean heavy?"},
+		{`duty.shock == "heavy"`, "again: after {gap} it is loose\n", "{gap} is no number of this file", ""},
 		{`hub.outside`, "", "hub.outside is length (mm), and yes or no is wanted here", "compare it"},
 	} {
 		faults := told(t, map[string]string{"diagnosis/a.yaml": hammered("a", c.when, c.more)})
