@@ -47,3 +47,20 @@ func TestPatternsRefused(t *testing.T) {
 		}
 	}
 }
+
+func TestANumberOfAPatternIsUsedOrRemarked(t *testing.T) {
+	base, faults := load(small(t, map[string]string{"diagnosis/a.yaml": hammered("a", `duty.load >= heavy`,
+		"numbers:\n  heavy: {value: 100 N, from: practice, seen: practice}\n  gap: {value: 0.1 mm, from: practice, seen: practice}\n  idle: {value: 0.2 mm, from: practice, seen: practice}\nagain: 'loose at {gap}'\n")}))
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	var got []string
+	for _, r := range base.Remarks() {
+		if strings.HasPrefix(r.At.File, "diagnosis/") {
+			got = append(got, r.Says)
+		}
+	}
+	if !slices.Equal(got, []string{"idle is used nowhere"}) {
+		t.Errorf("remarked %v", got)
+	}
+}
