@@ -52,7 +52,7 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 		return a, nil
 	}
 	known := given.New(base, cond)
-	found, err := diagnose.Find(base, known, purpose)
+	found, err := diagnose.Find(base, known, purpose, ask.Speech)
 	if err != nil {
 		return nil, err
 	}

@@ -88,13 +88,6 @@ type seen struct {
 	rows    map[string]link.RowValues // hub.material and its like
 }
 
-func (s seen) Value(name string) (link.Known, bool) {
-	if k, ok := s.changed[name]; ok {
-		return k, true
-	}
-	return s.Source.Value(name)
-}
-
 func (s seen) Fill(o *link.Option) map[string]link.Known {
 	out := s.Source.Fill(o)
 	for _, slot := range o.Slots {
@@ -157,7 +150,7 @@ func told(base *rules.Base, src *given.Source, purpose string, changes ...map[st
 	if err != nil {
 		return diagnose.Found{}, err
 	}
-	return diagnose.Find(base, s, base.Purpose(purpose))
+	return diagnose.Find(base, s, base.Purpose(purpose), quantity.Speech{Units: quantity.Metric})
 }
 
 // A fit is looked at, and exactly the patterns that a fitter would name are told.
@@ -288,4 +281,30 @@ func TestTradePatternsAreTold(t *testing.T) {
 		}
 	}
 	t.Logf("%d patterns of the trade by %d of ours; %d of ours are in no row", len(rows)-1, len(named), len(known)-len(named))
+}
+
+// A pattern speaks its numbers in the user's units and leaves no brace.
+func TestPatternsSpeakTheirNumbers(t *testing.T) {
+	spoken := 0
+	for _, p := range shipped(t).Patterns {
+		for _, text := range []string{p.Says, p.Cause, p.Cure, p.Repair, p.Again} {
+			mm := p.Speak(text, quantity.Speech{Units: quantity.Metric})
+			inch := p.Speak(text, quantity.Speech{Units: quantity.Inch})
+			if strings.ContainsAny(mm+inch, "{}") {
+				t.Errorf("%s: %q", p.ID, mm)
+			}
+			if mm != text {
+				spoken++
+			}
+			if p.ID == "seal-groove" && text == p.Repair && (!strings.Contains(mm, "3 mm along") || !strings.Contains(inch, "0.1181 in along")) {
+				t.Errorf("%q, %q", mm, inch)
+			}
+			if p.ID == "ran-hot" && text == p.Cause && !strings.Contains(mm, "at 200 °C to 300 °C") {
+				t.Errorf("%q", mm)
+			}
+		}
+	}
+	if spoken < 6 {
+		t.Errorf("only %d sentences speak a number", spoken)
+	}
 }

@@ -32,6 +32,9 @@ func (b *Base) Remarks() fault.List {
 	for _, p := range b.Input.Parts {
 		b.unused(p, &faults)
 	}
+	for i := range b.Patterns {
+		b.Patterns[i].unsaid(&faults)
+	}
 	b.unspoken(&faults)
 	b.namesWithout(&faults)
 	faults.Sort()

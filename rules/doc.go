@@ -122,6 +122,26 @@
 // vocabulary, its own names, joint.* in a hold, and of its own joints, or of the
 // finished fit, what their hold defines (bush.pressure).
 //
+// # Patterns of wear
+//
+// knowledge/diagnosis holds one a file. It is told only when `when` is surely so;
+// what nobody looked at makes it neither so nor not. option.purpose is what the
+// fit is for, fit.held whether nothing should move in it.
+//
+//	schema: diagnosis/1
+//	id: fretting
+//	told: early                      # first | early | late | last; left out: between early and late
+//	says: red-brown powder in a seat that should not move
+//	when: 'fit.held and (hub.seen_powder == "red" or shaft.seen_powder == "red")'
+//	cause: ...                       # what most likely did it
+//	cure: ...                        # what to put right before any repair
+//	repair: ...                      # which kind suits
+//	again: ...                       # how a hasty repair fails; left out when it does not
+//	from: fretting
+//
+// In its sentences {gap} is a number of the file's numbers, spoken in the user's
+// units.
+//
 // # Criteria, trade names, steps
 //
 //	broken_should: {points: 8, from: ..., seen: ...}

@@ -2,11 +2,13 @@ package rules
 
 import (
 	"cmp"
-	"fmt"
+	"maps"
+	"regexp"
 	"slices"
-	"strconv"
 	"strings"
 
+	"wornfit/calc/quantity"
+	"wornfit/rules/fault"
 	"wornfit/rules/lang"
 	"wornfit/rules/link"
 	"wornfit/rules/yamldoc"
@@ -20,11 +22,11 @@ type Pattern struct {
 	Cure     string     // before any repair
 	Repair   string     // which kind of repair suits
 	Again    string     // what becomes of a repair that ignores it; "" nothing much
-	Order    int        // 1 is told first; those alike stand in the order of their files
+	Order    int        // the lesser is told first; those alike stand in the order of their files
 	Part     *link.Part // its one need is what is seen
 }
 
-var patternKeys = []string{"schema", "id", "order", "says", "numbers", "define", "when", "cause", "cure", "repair", "again", "from"}
+var patternKeys = []string{"schema", "id", "told", "says", "numbers", "define", "when", "cause", "cure", "repair", "again", "from"}
 
 // patterns reads diagnosis/: one pattern a file.
 func (l *loader) patterns() {
@@ -49,32 +51,61 @@ func (l *loader) patterns() {
 		r := link.Rule{ID: p.ID, Strength: link.Should, Ground: link.Practice, Why: p.Says, At: root.At()}
 		r.From, r.Grade = l.from(root)
 		when := root.Need("when", "say what is seen, as an expression")
+		for _, key := range []string{"says", "cause", "cure", "repair", "again"} {
+			toldNumbers(d, root.Get(key))
+		}
 		if r.Test = sc.expr(when, yesNo); r.Test == nil {
 			continue
 		}
 		l.beforeSizes(sc, r.Test, when, "a pattern")
 		l.beforeOptions(r.Test, when)
-		p.Order = order(root.Get("order"))
+		p.Order = order(root.Get("told"))
 		d.part.Says, d.part.Needs = p.Says, []link.Rule{r}
 		l.base.Patterns = append(l.base.Patterns, p)
 	}
 	slices.SortStableFunc(l.base.Patterns, func(a, b Pattern) int { return cmp.Compare(a.Order, b.Order) })
 }
 
-// plainOrder is where a pattern stands that does not say.
-const plainOrder = 5
+// inBraces is a number of the file named in a sentence.
+var inBraces = regexp.MustCompile(`\{[^{}]*\}?`)
 
-// order reads where a pattern stands among the others, 1 to 9.
+// toldNumbers tells what stands in braces in a sentence of a pattern and is no
+// number of its file: no size is worked out when patterns are told.
+func toldNumbers(d *draft, n yamldoc.Node) {
+	for _, b := range inBraces.FindAllString(n.Text(), -1) {
+		if name := strings.Trim(b, "{}"); d.numbers[name] == nil || !strings.HasSuffix(b, "}") {
+			n.Fault(b+" is no number of this file", fault.DidYouMean(name, slices.Sorted(maps.Keys(d.numbers))))
+		}
+	}
+}
+
+// Speak puts the numbers of the file into a sentence of the pattern.
+func (p *Pattern) Speak(text string, s quantity.Speech) string {
+	return inBraces.ReplaceAllStringFunc(text, func(b string) string {
+		for i := range p.Part.Numbers {
+			n := &p.Part.Numbers[i]
+			switch {
+			case n.ID != strings.Trim(b, "{}"):
+			case n.Low == n.High:
+				return s.Say(n.Low, n.Dim)
+			default:
+				return s.Say(n.Low, n.Dim) + " to " + s.Say(n.High, n.Dim)
+			}
+		}
+		return b
+	})
+}
+
+// orders are the words for where a pattern stands among the others; one that
+// says nothing stands in the middle.
+var orders = []string{"first", "early", "", "late", "last"}
+
 func order(n yamldoc.Node) int {
-	if !n.Present() {
-		return plainOrder
+	word := ""
+	if n.Present() {
+		word = n.Word("first", "early", "late", "last")
 	}
-	x, err := strconv.Atoi(n.Text())
-	if err != nil || x < 1 || x > 9 {
-		n.Fault(fmt.Sprintf("order is %q", n.Text()), "write 1 (told first) to 9; left out it is 5")
-		return plainOrder
-	}
-	return x
+	return slices.Index(orders, word)
 }
 
 // beforeOptions tells a pattern that hangs on what is done to the parts: it is

@@ -56,6 +56,22 @@ func (b *Base) unused(p *link.Part, faults *fault.List) {
 	}
 }
 
+// unsaid tells the numbers of a pattern of wear that neither its expressions nor
+// its sentences speak of.
+func (p *Pattern) unsaid(faults *fault.List) {
+	names := used(p.Part)
+	for _, text := range []string{p.Says, p.Cause, p.Cure, p.Repair, p.Again} {
+		for _, b := range inBraces.FindAllString(text, -1) {
+			names[strings.Trim(b, "{}")] = true
+		}
+	}
+	for i := range p.Part.Numbers {
+		if n := &p.Part.Numbers[i]; !names[n.ID] {
+			faults.Add(n.At, "numbers."+n.ID, n.ID+" is used nowhere", "use it, or take it out")
+		}
+	}
+}
+
 // unspoken tells the names of the vocabulary that no rule uses. Readings are
 // left out: the condition of the parts is told from them. A kind of neighbour
 // is asked for by its features.

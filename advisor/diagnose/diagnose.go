@@ -7,6 +7,7 @@ package diagnose
 import (
 	"wornfit/advisor/answer"
 	"wornfit/calc/interval"
+	"wornfit/calc/quantity"
 	"wornfit/rules"
 	"wornfit/rules/link"
 	"wornfit/rules/tape"
@@ -18,7 +19,6 @@ const Held = "fit.held"
 
 // Known is what the case says and reads, as package given lays it out.
 type Known interface {
-	Value(name string) (link.Known, bool)
 	Fill(o *link.Option) map[string]link.Known
 	Missing(slot string) (name, ask, with string)
 }
@@ -30,7 +30,7 @@ type Found struct {
 }
 
 // Find tells the patterns that fit, in the order of the rule base.
-func Find(base *rules.Base, src Known, purpose *link.Part) (Found, error) {
+func Find(base *rules.Base, src Known, purpose *link.Part, speech quantity.Speech) (Found, error) {
 	out := Found{Findings: []answer.Finding{}, Look: []answer.Missing{}}
 	var open looks
 	for i := range base.Patterns {
@@ -42,7 +42,8 @@ func Find(base *rules.Base, src Known, purpose *link.Part) (Found, error) {
 		switch is := holds(fact, src, purpose); {
 		case tape.Yes(is):
 			r := &p.Part.Needs[0]
-			out.Findings = append(out.Findings, answer.Finding{Rule: p.ID, Says: p.Says, Cause: p.Cause, Cure: p.Cure, Repair: p.Repair, Again: p.Again,
+			say := func(text string) string { return p.Speak(text, speech) }
+			out.Findings = append(out.Findings, answer.Finding{Rule: p.ID, Says: say(p.Says), Cause: say(p.Cause), Cure: say(p.Cure), Repair: say(p.Repair), Again: say(p.Again),
 				Source: base.Cite(r.From, r.Grade), Grade: r.Grade.String()})
 		case !tape.No(is):
 			open.add(fact, src)

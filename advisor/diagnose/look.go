@@ -23,13 +23,18 @@ func (l *looks) add(fact *link.Fact, src Known) {
 		l.sides, l.count = map[string][]string{}, map[string]int{}
 	}
 	here := map[string]bool{}
+	known := src.Fill(&link.Option{Slots: fact.Slots})
 	for _, s := range fact.Slots {
-		if k, ok := src.Value(s.Name); !ok || k.Is || s.Name == Held {
+		full := s.Name
+		if s.Row != "" { // what the part is made of, not a figure of it
+			full = s.Row
+		}
+		if known[s.Name].Is || full == Held {
 			continue
 		}
-		side, name, _ := strings.Cut(s.Name, ".")
+		side, name, _ := strings.Cut(full, ".")
 		if side != link.Hub.String() && side != link.Shaft.String() {
-			side, name = "", s.Name
+			side, name = "", full
 		}
 		if l.count[name] == 0 && !here[name] {
 			l.names = append(l.names, name)
@@ -50,26 +55,33 @@ func (l *looks) asked(src Known) []answer.Missing {
 	var out []answer.Missing
 	for _, name := range l.names {
 		sides := l.sides[name]
-		full := name
-		if sides[0] != "" {
-			full = sides[0] + "." + name
+		_, ask, with := src.Missing(onSide(sides[0], name))
+		if both, ok := ofBoth(ask); ok && len(sides) > 1 {
+			out = append(out, answer.Missing{Name: onSide(sides[0], name) + ", " + onSide(sides[1], name), Ask: both, With: with})
+			continue
 		}
-		_, ask, with := src.Missing(full)
-		if len(sides) > 1 {
-			full = sides[0] + "." + name + ", " + sides[1] + "." + name
-			ask = both(ask)
+		for _, side := range sides {
+			_, ask, with := src.Missing(onSide(side, name))
+			out = append(out, answer.Missing{Name: onSide(side, name), Ask: ask, With: with})
 		}
-		out = append(out, answer.Missing{Name: full, Ask: ask, With: with})
 	}
 	return out
 }
 
-// both turns a question about one surface into one about the two.
-func both(ask string) string {
+func onSide(side, name string) string {
+	if side == "" {
+		return name
+	}
+	return side + "." + name
+}
+
+// ofBoth turns a question about one surface into one about the two; ok is false
+// when it does not say which surface it is about.
+func ofBoth(ask string) (both string, ok bool) {
 	for _, one := range []string{" (the bore)", " (the shaft)"} {
-		if rest, ok := strings.CutSuffix(ask, one); ok {
-			return rest + " (bore and shaft)"
+		if rest, cut := strings.CutSuffix(ask, one); cut {
+			return rest + " (bore and shaft)", true
 		}
 	}
-	return ask
+	return "", false
 }

@@ -8,6 +8,7 @@ type Fact struct {
 	Program *tape.Program
 	Slots   []Slot
 	Is      []tape.Node // by index of the file's needs: yes or no
+	Lowered []Lowered   // when the Input says Trace
 }
 
 // Facts lowers the needs of a file that stands alone; purpose is what the fit
@@ -23,6 +24,6 @@ func Facts(in Input, p, purpose *Part) (*Fact, error) {
 	if l.faults != nil {
 		return nil, l.failed()
 	}
-	out.Program, out.Slots = lw.built(), lw.slots
+	out.Program, out.Slots, out.Lowered = lw.built(), lw.slots, lw.lowered
 	return out, nil
 }

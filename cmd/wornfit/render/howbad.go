@@ -80,7 +80,7 @@ func (v Voice) standing(sec answer.Section) string {
 	if !ok {
 		return text + "."
 	}
-	text += "; at the rate it wore so far it may run some " + runHours(left.Value) + " yet"
+	text += "; at the rate it wore so far it may run about " + runHours(left.Value) + " yet"
 	if least := runHours(l["time_left_least"].Value); least != runHours(left.Value) {
 		text += ", " + least + " at the least"
 	}
