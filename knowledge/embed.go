@@ -18,7 +18,7 @@ import (
 // Version of the rule base; it changes when an answer may.
 const Version = "0.1"
 
-//go:embed *.yaml vocabulary shaft hub hold purpose materials machines gauges pairings cautions clearances ways bush_kinds diagnosis
+//go:embed *.yaml vocabulary shaft hub hold purpose materials machines gauges pairings cautions clearances ways bush_kinds bush_sizes diagnosis
 var files embed.FS
 
 // Load reads the shipped rule base with the folders laid over it, in order.
