@@ -109,7 +109,11 @@ func TestTheQuestionIsAskedBeforeAnythingIsRanked(t *testing.T) {
 func TestAMadeSizeIsHeldAndItsMateFollows(t *testing.T) {
 	b := base(t)
 	const made = "\nmade:\n  - {fit: pivot, surface: hub, dimension: hub_bore, with: bg, sizes: [28.512 mm, 28.509 mm]}\n"
-	a := advise(t, b, shipped(t, "lever-eye")+made)
+	c := read(t, b, shipped(t, "lever-eye")+made)
+	a, err := advisor.Advise(b, c, c.Fits[0], advisor.Ask{Speech: c.Speech(), Only: []string{"shaft-true-up+hub-bush-compound"}})
+	if err != nil {
+		t.Fatal(err)
+	}
 	for _, o := range a.Options {
 		if o.ID != "shaft-true-up+hub-bush-compound" {
 			continue

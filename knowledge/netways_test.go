@@ -61,6 +61,11 @@ func TestEveryWayOfRunningAgrees(t *testing.T) {
 // Nothing else may be short of draws on a side.
 var oneSided = []struct{ limit, in, why string }{
 	{"bush-bored-last", "+hub-bush-compound", "compound does not press on the bush, so its bore does not close in"},
+	{"re-bush-bored-last", "+hub-re-bush-compound", "compound does not press on the bush, so its bore does not close in"},
+	{"bush-sized", "+hub-bush-compound", "the same"},
+	{"re-bush-sized", "+hub-re-bush-compound", "the same"},
+	{"re-bush-hub-strong", "+hub-re-bush-compound+fit-compound", "nothing presses on the hub"},
+	{"re-bush-hub-unburst", "+hub-re-bush-compound+fit-compound", "nothing presses on the hub"},
 	{"bush-hub-strong", "+hub-bush-compound+fit-compound", "nothing presses on the hub"},
 	{"bush-hub-unburst", "+hub-bush-compound+fit-compound", "nothing presses on the hub"},
 }

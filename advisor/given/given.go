@@ -192,8 +192,10 @@ func (s *Source) Rows(table string) []link.RowValues {
 	return s.base.Rows(table)
 }
 
-// classed fills in what a case leaves to the class of a machine.
+// classed fills in what a case leaves to the class of a machine, and then what
+// the vocabulary lets a column stand for: a lathe of which no heat is said makes none.
 func (s *Source) classed(table string, r condition.Row) {
+	defer s.usual(table, r)
 	if r.Class == "" {
 		return
 	}
@@ -202,6 +204,14 @@ func (s *Source) classed(table string, r condition.Row) {
 			if _, said := r.Columns[col]; m.ID == r.Class && !said {
 				r.Columns[col] = k
 			}
+		}
+	}
+}
+
+func (s *Source) usual(table string, r condition.Row) {
+	for _, e := range s.base.Vocabulary.Tables[lastWord(table)] {
+		if _, said := r.Columns[lastWord(e.Name)]; !said && e.Usual != nil {
+			r.Columns[lastWord(e.Name)] = unknown(e)
 		}
 	}
 }
