@@ -29,7 +29,7 @@ func Kernels() []kernel.Kernel {
 		return kernel.Arg{Name: name, Says: "temperature", Dim: q.TemperatureDim, Range: interval.Of(lo, hi), Trend: trend}
 	}
 	room := func(trend int8) kernel.Arg { return at("room", 223.15, 333.15, trend) }
-	const coldest = 70.0 // a little below boiling nitrogen
+	const coldest = 70.0 // K: a little below boiling nitrogen, 77 K; our choice
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
 			Name: "hub_temperature", Says: "how hot the hub must be, shaft at room temperature", Result: q.TemperatureDim,

@@ -42,7 +42,7 @@ func ShaftCoat(c Coat) (q.Volume, error) {
 //
 // All in SI units.
 //
-//   - Holds for: a coat of even thickness all round; a through bore, or the run-out at the open end taken as half.
+//   - Holds for: a coat of even thickness all round; a through bore; for a blind one give half the run-out of its open end.
 //   - Beyond: a coat that closes the bore is refused.
 //   - Source: geometry.
 func BoreCoat(c Coat) (q.Volume, error) {

@@ -48,7 +48,8 @@ func Profile(readings []Radial) []Point {
 	return out
 }
 
-// coarse is the spacing above which a note warns of what lies between points.
+// coarse is the spacing above which a note warns of what lies between points:
+// eight round the circle; our choice.
 const coarse = 45 * math.Pi / 180
 
 // source of every relation here: plain geometry, worked in the doc comments.

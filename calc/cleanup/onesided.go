@@ -29,7 +29,7 @@ func (o OneSided) check() error {
 }
 
 // deep is the share of the size above which the shape of the wear itself
-// begins to matter to the forms that follow the worn surface.
+// begins to matter to the forms that follow the worn surface: our choice.
 const deep = 0.1
 
 func (o OneSided) notes() []basis.Note {

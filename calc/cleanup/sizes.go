@@ -151,7 +151,7 @@ func (t TwoPoint) extremes() (low, high extreme, notes []basis.Note, err error) 
 }
 
 // apart is how far two angles must lie from each other to count as two: closer
-// ones would blow up the error of the readings.
+// ones would blow up the error of the readings. Our choice.
 const apart = 20 * math.Pi / 180 * (1 - 1e-9)
 
 // Oval is the even oval nearest to a section's sizes: Mean ± Swing, largest at Angle.

@@ -2,9 +2,10 @@
 // ISO 286 class lie, and how tight or loose is the pair?
 //
 // Start with Of for one class at one size, with Pair for a fit, with Read for
-// text such as "25 H7/p6". Sizes to 500 mm, grades IT4 to IT13, the letters of
-// the embedded tables (c to h, js, k to s and u, and their holes); every other
-// class is refused by name. Which fit to choose is not answered here.
+// text such as "25 H7/p6"; rules ask by number, see Kernels. Sizes to 500 mm,
+// grades IT4 to IT13, the letters of the embedded tables (c to h, js, k to s and
+// u, and their holes); every other class is refused by name. Which fit to choose
+// is not answered here.
 package fits
 
 import (
@@ -66,7 +67,7 @@ func (f Fit) Kind() string {
 	return "transition"
 }
 
-const um, mm = 1e-6, 1e-3
+const um, mm = 1e-6, 1e-3 // m: by definition
 
 // Of returns the limits of a class at a nominal size.
 //

@@ -51,7 +51,7 @@ func ringed(value func(x []float64) float64) func(x []float64) float64 {
 }
 
 func giveKernels() []kernel.Kernel {
-	const least = 1e-4
+	const least = 1e-4 // m: thinner parts are not repaired; our choice
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
 			Name: "hub_give", Says: "growth of a hub's bore per diameter and pressure", Result: q.PerStressDim,

@@ -2,6 +2,7 @@ package interval
 
 import "math"
 
+// What a float64 is, exact by IEEE 754: the step above 1 and the least above 0.
 const (
 	ulp  = 0x1p-52
 	tiny = math.SmallestNonzeroFloat64

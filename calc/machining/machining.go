@@ -152,6 +152,7 @@ func (c Cut) time(stock q.Length) (q.Time, []basis.Note, error) {
 	return q.Time(float64(n) * math.Pi * float64(c.Length) * mean / (float64(c.Feed) * float64(c.Speed))), doubts(c.Speed, c.Feed), nil
 }
 
+// Above these a slip of units is likelier than a cut: common practice, no source.
 const (
 	fastest = 20   // m/s
 	coarse  = 2e-3 // m per turn

@@ -17,6 +17,7 @@ var units = map[string]float64{
 	"kg/m3": 1, "1/K": 1, "1/F": 1.8, "K": 1, "F": 1 / 1.8, "in3 min/(lbf ft h)": inch * inch * inch * 60 / (lbf * 12 * inch * 3600),
 }
 
+// The inch, the pound and standard gravity, exact by definition.
 const (
 	inch  = 0.0254
 	pound = 0.45359237

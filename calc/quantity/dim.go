@@ -26,7 +26,8 @@ const (
 	HV
 )
 
-// The kinds of quantity that the vocabulary and the case file name.
+// The kinds of quantity that the vocabulary and the case file name, each by the
+// exponents of its SI unit, which are exact.
 var (
 	Number          = Dim{}
 	LengthDim       = Dim{Len: 1}

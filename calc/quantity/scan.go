@@ -7,7 +7,7 @@ import (
 	"unicode/utf8"
 )
 
-// No size a person types is longer. The last two also keep every text, written
+// No size a person types is longer: our choice. The last two also keep every text, written
 // again by Typed.String, within the first.
 const (
 	longest        = 64 // runes of a text

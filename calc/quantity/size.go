@@ -9,7 +9,8 @@ import (
 // Places is how many decimals a size is printed with in each system.
 type Places struct{ Inch, MM int }
 
-// ByTenth is the usual grain of a fit: 0.0001 in, 0.001 mm.
+// ByTenth is the usual grain of a fit: 0.0001 in, 0.001 mm (common practice, no
+// source).
 var ByTenth = Places{Inch: 4, MM: 3}
 
 // Earned is the decimals a gauge earns: the last digit is worth no more than
@@ -143,7 +144,7 @@ const (
 // millimetres is off by some 1e-16 of itself, up to 1e-9 of a step at the
 // places in use; so a limit of exactly .9859 in stays .9859 and is not moved a
 // whole step, and a printed limit passes the true one by at most a millionth
-// of its last digit.
+// of its last digit. Worked out from the 53 bits of a float64.
 const noise = 1e-6
 
 // snap is x on the grid of 10^-places.

@@ -199,7 +199,7 @@ func alike(d Dim, named ...any) usualUnits {
 func apart(metric, inch []step) usualUnits { return usualUnits{metric: metric, inch: inch} }
 
 // usual is the unit each kind is spoken in. Money stands apart: its unit is the
-// case's currency.
+// case's currency. Where a kind goes over to a larger unit is our choice.
 var usual = map[Dim]usualUnits{
 	Number:         {metric: []step{{}}, inch: []step{{}}},
 	LengthDim:      {steps(LengthDim, "mm", 0.0, "m", 2.0), steps(LengthDim, "in", 0.0), lengthFigures},
@@ -224,7 +224,8 @@ var usual = map[Dim]usualUnits{
 	HardnessHV:     alike(HardnessHV, "HV", 0.0),
 }
 
-// usualKinds are the kinds that share their Dim with a plainer one.
+// usualKinds are the kinds that share their Dim with a plainer one; the steps are
+// our choice.
 var usualKinds = map[string]usualUnits{
 	"angle":         alike(Number, "deg", 0.0),
 	"energy":        alike(EnergyDim, "J", 0.0, "kJ", 10000.0),

@@ -15,7 +15,7 @@ func Kernels() []kernel.Kernel {
 		return kernel.Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
 	}
 	size := func(name, says string, trend int8) kernel.Arg { return arg(name, says, q.LengthDim, 0, 2, trend) }
-	const century = 100 * 8766 * 3600.0
+	const century = 100 * 8766 * 3600.0 // s: a hundred years, longer than any machine; our choice
 	factor := arg("wear_factor", "volume lost per load and distance", q.SpecificWearDim, 1e-20, 1e-9, -1)
 	speed := arg("sliding_speed", "mean", q.SpeedDim, 1e-6, 20, -1)
 	worsens := func(a kernel.Arg) kernel.Arg { a.Trend = 1; return a }
@@ -52,6 +52,27 @@ func Kernels() []kernel.Kernel {
 			func(x []float64) (float64, []basis.Note, error) {
 				left, _, notes, err := LifeLeft(History{New: q.Length(x[0]), Now: q.Length(x[1]), Hours: q.Time(x[3])}, q.Length(x[2]))
 				return float64(left), notes, err
+			}),
+		kernel.Make(kernel.Kernel{
+			Name: "remeasure_after", Says: "how much longer to run before measuring again: half the earliest time to the act limit", Result: q.TimeDim,
+			Args: []kernel.Arg{
+				size("new", "clearance or bore when new", 1), size("now", "clearance or bore now", -1), size("act", "size at which it needs repair again", 1),
+				arg("time", "in service so far", q.TimeDim, 3600, century, 1),
+				size("new_u", "half width the size when new is known to", -1), size("now_u", "half width the size now is known to", -1),
+				arg("time_u", "half width the time is known to", q.TimeDim, 0, century, -1),
+			},
+			Source: "a difference over a rate, at the worst corner; the half is common practice, no source", Grade: basis.Practice,
+		}, "½·(act − now − now_u)·(time − time_u)/(now + now_u − new + new_u), 0 if less",
+			worn(func(x []float64) float64 {
+				if !(x[2] > x[0]) {
+					return math.NaN()
+				}
+				return remeasure(x[0], x[1], x[2], x[3], x[4], x[5], x[6])
+			}),
+			func(x []float64) (float64, []basis.Note, error) {
+				return kernel.Noted(RemeasureAfter(History{
+					New: q.Length(x[0]), Now: q.Length(x[1]), Hours: q.Time(x[3]), NewU: q.Length(x[4]), NowU: q.Length(x[5]), HoursU: q.Time(x[6]),
+				}, q.Length(x[2])))
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "wear_depth", Says: "wear of a rubbing face by a wear factor", Result: q.LengthDim,

@@ -16,7 +16,8 @@ import (
 	"wornfit/calc/kernel"
 )
 
-// Tries is how many points of a kernel's ranges Check looks at, besides their corners.
+// Tries is how many points of a kernel's ranges Check looks at, besides their corners:
+// our choice, a fraction of a second for the slowest.
 const Tries = 2000
 
 // Check fails t for every promise of kernel.Kernel that one of ks breaks.
