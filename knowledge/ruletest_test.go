@@ -18,6 +18,7 @@ type ruleTest struct {
 	given  map[string]string // what is otherwise than in the case, for all lines
 	picks  map[string]string // the row of each pick that may take several
 	sizes  map[string]string
+	always []string // what breaks as the option is, whatever the world
 	lines  []ruleLine
 }
 
@@ -54,11 +55,14 @@ func readRuleTest(t *testing.T, file string) ruleTest {
 	doc := yamldoc.Read(file, data)
 	root := doc.Root
 	out := ruleTest{file: file}
-	if root.Keys("option", "locks", "base", "given", "picks", "sizes", "lines") {
+	if root.Keys("option", "locks", "base", "given", "picks", "sizes", "always", "lines") {
 		out.option = root.Need("option", "name the option").Text()
 		out.base = root.Need("base", "name a case").Text()
 		out.locks = texts(root.Get("locks"))
 		out.given, out.picks, out.sizes = texts(root.Get("given")), texts(root.Get("picks")), texts(root.Get("sizes"))
+		for _, n := range root.Get("always").Items() {
+			out.always = append(out.always, n.Text())
+		}
 		for _, n := range root.Need("lines", "write one line a rule").Items() {
 			if !n.Keys("change", "sizes", "breaks") {
 				continue

@@ -16,6 +16,9 @@ func TestTheSearchFindsWhatTheRuleTestsHoldToWork(t *testing.T) {
 	base := shipped(t)
 	answers := map[string]*answer.Answer{}
 	for _, r := range ruleTests(t) {
+		if len(r.always) > 0 { // it is held not to work
+			continue
+		}
 		a := answers[r.base]
 		if a == nil {
 			data, err := os.ReadFile(filepath.Join("..", r.base))

@@ -15,7 +15,7 @@ import (
 func (l *linker) steps(lw *lowering) {
 	var all []stepUse
 	named := map[string]fault.Place{}
-	for _, e := range l.envs() {
+	for _, e := range l.locksFirst() {
 		var last *Step
 		for i := range e.part.Steps {
 			s := &e.part.Steps[i]
@@ -31,6 +31,19 @@ func (l *linker) steps(lw *lowering) {
 		l.step(lw, u)
 	}
 	l.total(lw)
+}
+
+// locksFirst are the files with each lock before its hold: a key goes into its
+// shaft before the hub goes on. A lock that is made in the joint says that it
+// needs the joint.
+func (l *linker) locksFirst() []*env {
+	out := l.envs()
+	for i := 1; i < len(out); i++ {
+		if out[i].part.Side == Lock {
+			out[i-1], out[i] = out[i], out[i-1]
+		}
+	}
+	return out
 }
 
 // stepUse is a step of one use of a file; after is the one before it there.
