@@ -15,7 +15,7 @@ import (
 func (l *linker) steps(lw *lowering) {
 	var all []stepUse
 	named := map[string]fault.Place{}
-	for _, e := range l.locksFirst() {
+	for _, e := range l.asDone() {
 		var last *Step
 		for i := range e.part.Steps {
 			s := &e.part.Steps[i]
@@ -33,15 +33,18 @@ func (l *linker) steps(lw *lowering) {
 	l.total(lw)
 }
 
-// locksFirst are the files with each lock before its hold: a key goes into its
-// shaft before the hub goes on. A lock that is made in the joint says that it
-// needs the joint.
-func (l *linker) locksFirst() []*env {
+// asDone are the files as work goes: the purpose of a held fit says what to mind
+// before the joint is made, and a key goes into its shaft before the hub goes on.
+// A lock that is made in the joint says that it needs the joint.
+func (l *linker) asDone() []*env {
 	out := l.envs()
 	for i := 1; i < len(out); i++ {
 		if out[i].part.Side == Lock {
 			out[i-1], out[i] = out[i], out[i-1]
 		}
+	}
+	if at := slices.IndexFunc(out, func(e *env) bool { return e.joint != nil && e.joint.name == Fit }); at >= 0 {
+		out = slices.Insert(out[:len(out)-1], at, l.purpose)
 	}
 	return out
 }
