@@ -42,6 +42,15 @@ var directions = []struct{ option, purpose, rule, better, worse string }{
 	{"shaft-true-up+hub-true-up+fit-press", "press-fit", "fit.press-inner-strong", "hub_bore.target", "shaft_size.target"},
 	{"shaft-true-up+hub-true-up+fit-compound", "press-fit", "fit.compound-holds-torque", "shaft_size.target fit.length hold/compound.shear", "duty.torque hold/compound.margin"},
 	{"shaft-true-up+hub-true-up+fit-compound", "press-fit", "fit.compound-fills", "shaft_size.target", "hub_bore.target"},
+	{"shaft-replace+hub-true-up", "sliding", "sliding-pv", "fit.length", "duty.load duty.strokes duty.stroke_length"},
+	{"shaft-replace+hub-true-up", "sliding", "sliding-act", "shaft_size.target", "hub_bore.target"},
+	{"shaft-true-up+hub-leave+fit-slip", "keyed-hub", "fit.slip-goes-together", "hub.smallest", "shaft_size.target"},
+	{"shaft-true-up+hub-leave+fit-slip", "keyed-hub", "fit.slip-close", "shaft_size.target", "hub.largest"},
+	{"shaft-true-up+hub-leave+fit-slip", "keyed-hub", "fit.key-crushes", "", "hub.largest duty.torque duty.starting_factor lock/key.reserve"},
+	{"shaft-true-up+hub-leave+fit-slip", "keyed-hub", "keyed-hub-act", "shaft_size.target", "hub.largest"},
+	{"shaft-true-up+hub-leave+fit-press", "bearing-seat", "bearing-seat-squeezed", "fit.play_most", "fit.inner_hotter fit.other_takes fit.outer_raceway"},
+	{"shaft-true-up+hub-leave+fit-press", "bearing-seat", "bearing-seat-shaft-low", "shaft_size.target", ""},
+	{"shaft-true-up+hub-leave+fit-press", "bearing-seat", "bearing-seat-shaft-high", "", "shaft_size.target"},
 	{"shaft-leave+hub-bush-press+fit-press", "press-fit", "bush-hub-strong", "hub.material.yield", "shaft.largest"},
 }
 

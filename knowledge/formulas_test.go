@@ -36,6 +36,8 @@ func (f figures) v(name string) float64 {
 	return f.reg[n]
 }
 
+func (f figures) put(name string, v float64) { f.reg[f.nodes[name]] = v }
+
 func (f figures) l(name string) q.Length { return q.Length(f.v(name)) }
 
 func (f figures) metal(row string) interference.Elastic {
@@ -158,9 +160,26 @@ func TestFormulasInRulesAreThoseOfCalc(t *testing.T) {
 
 func held(t *testing.T, option, purpose string, formulas []formula, least int) {
 	t.Helper()
+	heldLocked(t, option, purpose, nil, formulas, least, nil)
+}
+
+// heldLocked is held of an option with a lock on some of its joints, in draws in
+// which some inputs are set.
+func heldLocked(t *testing.T, option, purpose string, locks map[string]string, formulas []formula, least int, set func(figures)) {
+	t.Helper()
 	base := shipped(t)
-	_, l, f := figuresOf(t, base, option, purpose)
+	o, err := linkLocked(base, option, purpose, locks)
+	if err != nil {
+		t.Fatal(err)
+	}
+	l, f := lots(o)[0], figures{t: t, nodes: namesOf(o)}
 	draws := append(things(newDrawer(base, "formulas"), &l), things(newDrawer(base, "formulas again"), &l)...)
+	for _, f.reg = range draws {
+		if set != nil {
+			set(f)
+			l.prog.Run(f.reg)
+		}
+	}
 	for _, x := range formulas {
 		n := 0
 		for _, f.reg = range draws {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"runtime"
+	"slices"
 	"sync"
 	"testing"
 
@@ -16,7 +17,8 @@ import (
 // allows, comes to the same in every way the program is run, and the same as
 // expr's own VM makes of the text in the file.
 
-// traced links every option of every purpose with a list of what was lowered.
+// traced links every option of every purpose with a list of what was lowered, and
+// each lock once on each joint it may have.
 func traced(t *testing.T, base *rules.Base) []*link.Option {
 	t.Helper()
 	in := base.Input
@@ -26,7 +28,13 @@ func traced(t *testing.T, base *rules.Base) []*link.Option {
 		if p.Side != link.Purpose {
 			continue
 		}
-		for _, c := range link.All(in, p) {
+		locked := map[string]bool{}
+		for _, c := range link.Every(in, p) {
+			if again := lockedAs(c, p); again != "" && locked[again] {
+				continue
+			} else {
+				locked[again] = true
+			}
 			o, err := c.Link(in)
 			if err != nil {
 				t.Fatal(err)
@@ -35,6 +43,17 @@ func traced(t *testing.T, base *rules.Base) []*link.Option {
 		}
 	}
 	return out
+}
+
+// lockedAs names the lock that a combination has beyond what its purpose asks for,
+// and on which joint; "" when it has none.
+func lockedAs(c link.Combination, p *link.Part) string {
+	for joint, lock := range c.Locks {
+		if !slices.Contains(p.Locks, lock.ID) {
+			return joint + " " + lock.ID
+		}
+	}
+	return ""
 }
 
 // onAllCores does the work for 0 to n-1.

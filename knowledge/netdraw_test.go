@@ -158,6 +158,10 @@ func (d *drawer) likely(name string) (float64, bool) {
 		return d.nominal * (0.4 + 2*d.rng.Float64()), true
 	case "wear", "taper", "out_of_round", "one_sided", "score", "witness", "offset", "new_least", "new_most":
 		return 4e-4 * d.rng.Float64(), true
+	case "raceway", "outer_raceway":
+		return d.nominal * (0.7 + 0.8*d.rng.Float64()), true
+	case "play_least", "play_most", "other_takes":
+		return 5e-5 * d.rng.Float64(), true
 	case "temperature":
 		return 273.15 + 150*d.rng.Float64(), true
 	}

@@ -57,6 +57,9 @@ func (d *drawer) steer(l *lot, c *link.Check, regs [][]float64, kept bool) (more
 	}
 	prog := l.prog.Only(c.Margin)
 	uses := d.movable(l, c.Margin)
+	if len(uses) == 0 { // it rests on nothing here: no torque passes the seat of a bearing
+		return nil, true
+	}
 	for i := 0; i < 20*eachSide && have+len(more) < eachSide && len(others) > 0; i++ {
 		if r := d.walk(prog, uses, others[i%len(others)], c.Margin, kept); r != nil {
 			l.prog.Run(r)

@@ -68,11 +68,17 @@ var oneSided = []struct{ limit, in, why string }{
 	{"re-bush-hub-unburst", "+hub-re-bush-compound+fit-compound", "nothing presses on the hub"},
 	{"bush-hub-strong", "+hub-bush-compound+fit-compound", "nothing presses on the hub"},
 	{"bush-hub-unburst", "+hub-bush-compound+fit-compound", "nothing presses on the hub"},
+	{"axial-pins-shear", " for bearing-seat", "no torque passes"},
+	{"axial-pins-crush", " for bearing-seat", "no torque passes"},
+	{"key-shears", " for bearing-seat", "no torque passes"},
+	{"axial-pins-shear", " for sliding", "no torque passes"},
+	{"axial-pins-crush", " for sliding", "no torque passes"},
 }
 
 func excused(lopsided string) bool {
 	for _, o := range oneSided {
-		if strings.HasSuffix(lopsided, ": "+o.limit+" is too seldom broken") && strings.Contains(lopsided, o.in) {
+		broken := o.limit + " is too seldom broken"
+		if onAnyJoint := strings.HasSuffix(lopsided, ": "+broken) || strings.HasSuffix(lopsided, "."+broken); onAnyJoint && strings.Contains(lopsided, o.in) {
 			return true
 		}
 	}

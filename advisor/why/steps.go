@@ -75,9 +75,11 @@ func (w *Writer) parts() []*link.Part {
 	out := []*link.Part{w.Option.Shaft, w.Option.Hub}
 	done := map[*link.Part]bool{}
 	for _, j := range []string{"sleeve", "bush", link.Fit} {
-		if h := w.Option.Holds[j]; h != nil && !done[h] {
-			done[h] = true
-			out = append(out, h)
+		for _, h := range []*link.Part{w.Option.Holds[j], w.Option.Locks[j]} {
+			if h != nil && !done[h] {
+				done[h] = true
+				out = append(out, h)
+			}
 		}
 	}
 	return append(out, w.Option.Purpose)

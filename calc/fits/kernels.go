@@ -81,8 +81,8 @@ func deviationOf(name, says string, hole bool, edge func(cell) float64, limit fu
 	return k
 }
 
-// enclose is exact: it joins every class and step the ranges reach into. They lie
-// within those of the kernel or are empty.
+// enclose is exact: it joins every class and step the ranges reach into; it has no
+// end where one of them is no class. They lie within those of the kernel or are empty.
 func (g *grid) enclose(of []cell, edge func(cell) float64, size, letter, grade interval.I) interval.I {
 	out := interval.None()
 	if size.Empty() || letter.Empty() || grade.Empty() {
@@ -91,9 +91,11 @@ func (g *grid) enclose(of []cell, edge func(cell) float64, size, letter, grade i
 	for step := g.step(millimetres(size.Lo)); step <= g.step(millimetres(size.Hi)); step++ {
 		for l := whole(letter.Lo); l <= whole(letter.Hi); l++ {
 			for n := whole(grade.Lo); n <= whole(grade.Hi); n++ {
-				if v := edge(g.class(of, step, l, n)); !math.IsNaN(v) {
-					out = out.Join(interval.Point(v))
+				v := edge(g.class(of, step, l, n))
+				if math.IsNaN(v) { // no such class: nothing is sure, a range without end says so
+					return interval.Whole()
 				}
+				out = out.Join(interval.Point(v))
 			}
 		}
 	}

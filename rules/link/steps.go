@@ -15,7 +15,7 @@ import (
 func (l *linker) steps(lw *lowering) {
 	var all []stepUse
 	named := map[string]fault.Place{}
-	for _, e := range l.envs() {
+	for _, e := range l.asDone() {
 		var last *Step
 		for i := range e.part.Steps {
 			s := &e.part.Steps[i]
@@ -31,6 +31,22 @@ func (l *linker) steps(lw *lowering) {
 		l.step(lw, u)
 	}
 	l.total(lw)
+}
+
+// asDone are the files as work goes: the purpose of a held fit says what to mind
+// before the joint is made, and a key goes into its shaft before the hub goes on.
+// A lock that is made in the joint says that it needs the joint.
+func (l *linker) asDone() []*env {
+	out := l.envs()
+	for i := 1; i < len(out); i++ {
+		if out[i].part.Side == Lock {
+			out[i-1], out[i] = out[i], out[i-1]
+		}
+	}
+	if at := slices.IndexFunc(out, func(e *env) bool { return e.joint != nil && e.joint.name == Fit }); at >= 0 {
+		out = slices.Insert(out[:len(out)-1], at, l.purpose)
+	}
+	return out
 }
 
 // stepUse is a step of one use of a file; after is the one before it there.
