@@ -82,7 +82,7 @@ func (b *Bench) Judge(c link.Combination) (*Judged, error) {
 			if err != nil {
 				return nil, err
 			}
-			if better(j, best) {
+			if j.Open() && better(j, best) { // a lock that helps nothing is not told of
 				best = j
 			}
 		}

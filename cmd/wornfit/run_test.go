@@ -156,7 +156,7 @@ func TestWordsTheRuleBaseLacksAreFaults(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, c := range []struct{ was, now, says string }{
-		{"purpose: oscillating", "purpose: keyed-hub", "known here: oscillating, press-fit, running"},
+		{"purpose: oscillating", "purpose: tapered", "known here: bearing-seat, keyed-hub, oscillating, press-fit, running, sliding"},
 		{"purpose: oscillating", "purpose: ocsillating", "did you mean oscillating?"},
 		{"\nwishes:", "\nwishes:\n  weights: {beauty: 3}", "there is no criterion beauty"},
 	} {
