@@ -16,6 +16,7 @@ type publishedRun struct {
 	trade   string   // its trade name
 	asks    []string // as printed, it cannot be told without these
 	assumed []string
+	later   bool              // the rule base may not know it yet
 	picks   map[string]string // must be picked: what was done was done with it
 	open    string            // a must that the program leaves open, and is wrong to: see the remark
 	sizes   []printedSize
@@ -59,6 +60,17 @@ func everyCase(hub, shaft string, more ...string) []string {
 		"fits.deepest_score: {hub: none, shaft: none}", "fits.lobes: {hub: none, shaft: none}",
 	}, more...)
 }
+
+var reamedToPin = []printedSize{
+	{says: "over the old pin", dim: "bush_bore", less: inch(1.2498), low: inch(0.0004), high: inch(0.0015), below: gaugesInch, above: gaugesInch, because: gauges},
+	{says: "for a new pin", dim: "bush_bore", low: inch(1.2502), high: inch(1.2504), below: gaugesInch, because: gauges},
+}
+
+var honedToPin = []printedSize{{says: "honed over the pin", dim: "bush_bore", less: inch(0.8), low: inch(0.001), high: inch(0.001), never: inch(0.001), below: inch(0.00002) + gaugesInch,
+	because: "0.001 in is printed as the least, and 0.00102 in is ours; " + gauges}}
+
+var boredToShaft = []printedSize{{says: "free over the skimmed shaft", dim: "bush_bore", less: inch(0.615), low: inch(0.001), high: inch(0.001), below: inch(0.0001) + gaugesInch,
+	because: "the owner's own choice, running not reported; a maker prints 0.001 to 0.0025 in for an oil pump's shaft of this size (TM 5-4310-354-14), ours begins at 0.0011 in; " + gauges}}
 
 var publishedRepairs = []publishedRepair{
 	{
@@ -142,11 +154,12 @@ var publishedRepairs = []publishedRepair{
 			"fits.length: 1.4 in", "duty.swing: 15 deg", "duty.strokes: 2000 strokes/min", "duty.load: 1 kN", "duty.cause_cured: yes",
 			gauged("in", 1.4, "shaft 1.2498 1.2498 1.2498 1.2498", "hub 1.2512 1.2514 1.2512 1.2514")),
 		runs: []publishedRun{{
-			says: "reamed", option: "shaft-leave+hub-bush-press", trade: "bore-and-bush", asks: []string{"shaft.largest", "shaft.smallest"},
-			sizes: []printedSize{
-				{says: "over the old pin", dim: "bush_bore", less: inch(1.2498), low: inch(0.0004), high: inch(0.0015), below: gaugesInch, above: gaugesInch, because: gauges},
-				{says: "for a new pin", dim: "bush_bore", low: inch(1.2502), high: inch(1.2504), below: gaugesInch, because: gauges},
-			},
+			says: "bored for it and reamed", option: "shaft-leave+hub-bush-press", trade: "bore-and-bush", asks: []string{"shaft.largest", "shaft.smallest"},
+			sizes: reamedToPin,
+		}, {
+			says: "old bush out and reamed", option: "shaft-leave+hub-re-bush-press", trade: "bore-and-bush", asks: []string{"hub.bush_outside"}, later: true,
+			assumed: []string{"rod.bush_outside: 1.4070 in to 1.4074 in", "rod.bush_seat_worn: no"},
+			sizes:   reamedToPin,
 		}},
 	},
 	{
@@ -171,8 +184,12 @@ var publishedRepairs = []publishedRepair{
 			{
 				says: "new bush", option: "shaft-leave+hub-bush-press", trade: "bore-and-bush", asks: []string{"fit.nominal"},
 				assumed: []string{held("small-end", "hub", "hub_bore", "0.95 in")},
-				sizes: []printedSize{{says: "honed over the pin", dim: "bush_bore", less: inch(0.8), low: inch(0.001), high: inch(0.001), never: inch(0.001), below: inch(0.00002) + gaugesInch,
-					because: "0.001 in is printed as the least, and 0.00102 in is ours; " + gauges}},
+				sizes:   honedToPin,
+			},
+			{
+				says: "new bush in the old one's hole", option: "shaft-leave+hub-re-bush-press", trade: "bore-and-bush", asks: []string{"hub.bush_outside"}, later: true,
+				assumed: []string{"rod.bush_outside: 0.9300 in to 0.9303 in", "rod.bush_seat_worn: no"},
+				sizes:   honedToPin,
 			},
 		},
 	},
@@ -210,8 +227,11 @@ var publishedRepairs = []publishedRepair{
 		runs: []publishedRun{{
 			says: "skimmed and bushed", option: "shaft-true-up+hub-bush-press", trade: "true-shaft-bush-bore", asks: []string{"fit.nominal", "shaft.smallest", "hub.largest"},
 			assumed: []string{held("bush", "shaft", "shaft_size", "0.6150 in")},
-			sizes: []printedSize{{says: "free over the skimmed shaft", dim: "bush_bore", less: inch(0.615), low: inch(0.001), high: inch(0.001), below: inch(0.0001) + gaugesInch,
-				because: "the owner's own choice, running not reported; a maker prints 0.001 to 0.0025 in for an oil pump's shaft of this size (TM 5-4310-354-14), ours begins at 0.0011 in; " + gauges}},
+			sizes:   boredToShaft,
+		}, {
+			says: "skimmed, new bushes in the old ones' holes", option: "shaft-true-up+hub-re-bush-press", trade: "true-shaft-bush-bore", asks: []string{"hub.bush_outside"}, later: true,
+			assumed: []string{held("bush", "shaft", "shaft_size", "0.6150 in"), "housing.bush_outside: 0.7800 in to 0.7803 in", "housing.bush_seat_worn: no"},
+			sizes:   boredToShaft,
 		}},
 	},
 }
