@@ -13,6 +13,7 @@ import (
 	"wornfit/advisor/answer"
 	"wornfit/knowledge"
 	"wornfit/rules"
+	"wornfit/rules/link"
 )
 
 const published = "../testdata/published/"
@@ -186,7 +187,8 @@ func workedOut(t testing.TB, b *rules.Base, text, id string) *answer.Option {
 
 // knows reports whether an option is among those there are.
 func knows(t testing.TB, b *rules.Base, text, id string) bool {
-	return slices.Contains(advise(t, b, text).IDs, id)
+	all := link.All(b.Input, b.Purpose(read(t, b, text).Fits[0].Purpose))
+	return slices.ContainsFunc(all, func(c link.Combination) bool { return c.ID == id })
 }
 
 func publishedCase(t testing.TB, name string) string {
