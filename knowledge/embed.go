@@ -21,9 +21,15 @@ const Version = "0.1"
 //go:embed *.yaml vocabulary shaft hub hold lock purpose diagnosis materials fillers machines gauges pairings cautions clearances ways bush_kinds bush_sizes keys pins pin_counts seats
 var files embed.FS
 
+// packed is files parsed once and for all; the program parses them itself when
+// they were changed since. Written by: go test ./knowledge -run Packed -update
+//
+//go:embed packed.bin
+var packed string
+
 // Load reads the shipped rule base with the folders laid over it, in order.
 func Load(over ...string) (*rules.Base, fault.List) {
-	layers := []rules.Layer{{Name: "shipped " + Version, Files: files}}
+	layers := []rules.Layer{{Name: "shipped " + Version, Files: files, Packed: packed}}
 	for _, dir := range over {
 		layers = append(layers, rules.Layer{Name: dir, Files: os.DirFS(dir)})
 	}

@@ -2,8 +2,8 @@ package rules
 
 import (
 	"crypto/sha256"
-	"encoding/hex"
 	"fmt"
+	"hash"
 	"io/fs"
 	"path"
 	"runtime"
@@ -20,9 +20,11 @@ import (
 type files struct {
 	paths []string                  // in the order of the layers, then of the names
 	by    map[string][]*yamldoc.Doc // by path in its layer, earliest first
-	docs  []*yamldoc.Doc
-	over  []*yamldoc.Doc // overrides.yaml of each layer
-	later map[*yamldoc.Doc]bool
+
+	inside map[string][]string // paths by folder
+	docs   []*yamldoc.Doc
+	over   []*yamldoc.Doc // overrides.yaml of each layer
+	later  map[*yamldoc.Doc]bool
 }
 
 // needed are the files every rule base has at its top; added are those to which
@@ -41,30 +43,14 @@ type raw struct {
 }
 
 func (l *loader) read(layers []Layer) {
-	l.files = files{by: map[string][]*yamldoc.Doc{}, later: map[*yamldoc.Doc]bool{}}
+	l.files = files{by: map[string][]*yamldoc.Doc{}, inside: map[string][]string{}, later: map[*yamldoc.Doc]bool{}}
 	sum := sha256.New()
 	var all []*raw
 	for i, layer := range layers {
 		l.base.Layers = append(l.base.Layers, layer.Name)
-		err := fs.WalkDir(layer.Files, ".", func(p string, e fs.DirEntry, err error) error {
-			switch {
-			case err != nil:
-				return err
-			case e.IsDir() && skipped(p):
-				return fs.SkipDir
-			case e.IsDir():
-				return nil
-			}
-			r, err := l.file(layer, i > 0, p)
-			if r != nil {
-				fmt.Fprintf(sum, "%s\x00%d\x00", p, len(r.data))
-				sum.Write(r.data)
-				all = append(all, r)
-			}
-			return err
-		})
-		if err != nil {
-			l.faults.Add(fault.Place{File: layer.Name}, "", "cannot be read: "+err.Error(), "check the folder's name")
+		all = append(all, l.layer(layer, i > 0, sum)...)
+		if i == 0 {
+			unpack(layer, all, mark(sum))
 		}
 	}
 	parse(all)
@@ -76,7 +62,33 @@ func (l *loader) read(layers []Layer) {
 			l.faults.Add(fault.Place{File: p}, "", "the file is missing", "every rule base needs it")
 		}
 	}
-	l.base.Hash = hex.EncodeToString(sum.Sum(nil))[:12]
+	l.base.Hash = mark(sum)[:12]
+}
+
+// layer reads the files of a layer, unparsed, and adds them to the sum.
+func (l *loader) layer(layer Layer, later bool, sum hash.Hash) []*raw {
+	var all []*raw
+	err := fs.WalkDir(layer.Files, ".", func(p string, e fs.DirEntry, err error) error {
+		switch {
+		case err != nil:
+			return err
+		case e.IsDir() && skipped(p):
+			return fs.SkipDir
+		case e.IsDir():
+			return nil
+		}
+		r, err := l.file(layer, later, p)
+		if r != nil {
+			fmt.Fprintf(sum, "%s\x00%d\x00", p, len(r.data))
+			sum.Write(r.data)
+			all = append(all, r)
+		}
+		return err
+	})
+	if err != nil {
+		l.faults.Add(fault.Place{File: layer.Name}, "", "cannot be read: "+err.Error(), "check the folder's name")
+	}
+	return all
 }
 
 // skipped are the folders that are not rules: tests, and hidden ones.
@@ -105,7 +117,7 @@ func (l *loader) file(layer Layer, later bool, p string) (*raw, error) {
 // parse parses the files on all cores, the longest first: reading YAML is half
 // the time of a load.
 func parse(all []*raw) {
-	all = slices.Clone(all)
+	all = slices.DeleteFunc(slices.Clone(all), func(r *raw) bool { return r.doc != nil })
 	slices.SortStableFunc(all, func(a, b *raw) int { return len(b.data) - len(a.data) })
 	var wait sync.WaitGroup
 	next := make(chan *raw)
@@ -140,6 +152,7 @@ func (l *loader) keep(r *raw) {
 	f.by[r.path] = append(f.by[r.path], r.doc)
 	if len(f.by[r.path]) == 1 {
 		f.paths = append(f.paths, r.path)
+		f.inside[path.Dir(r.path)] = append(f.inside[path.Dir(r.path)], r.path)
 	}
 }
 
@@ -148,12 +161,10 @@ func (l *loader) all(p string) []*yamldoc.Doc { return l.files.by[p] }
 
 // in lists the files of a folder by id, in the order of their names.
 func (l *loader) in(folder string) (ids []string, docs []*yamldoc.Doc) {
-	for _, p := range l.files.paths {
-		if path.Dir(p) == folder {
-			for _, d := range l.files.by[p] {
-				ids = append(ids, strings.TrimSuffix(path.Base(p), ".yaml"))
-				docs = append(docs, d)
-			}
+	for _, p := range l.files.inside[folder] {
+		for _, d := range l.files.by[p] {
+			ids = append(ids, strings.TrimSuffix(path.Base(p), ".yaml"))
+			docs = append(docs, d)
 		}
 	}
 	return ids, docs

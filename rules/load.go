@@ -13,8 +13,9 @@ import (
 
 // Layer is a folder of rule files and what it is called in answers.
 type Layer struct {
-	Name  string
-	Files fs.FS
+	Name   string
+	Files  fs.FS
+	Packed string // of the first layer: its files as Pack made it; "" or of other files: they are parsed
 }
 
 // loader is one run of Load.
@@ -44,14 +45,7 @@ type loader struct {
 // The Base is of use only when there is none. calc are the calculations that a
 // rule may call.
 func Load(layers []Layer, calc []kernel.Kernel) (*Base, fault.List) {
-	l := &loader{
-		base: &Base{Sources: map[string]Source{}, tables: map[string]*table{}}, calc: map[string]kernel.Kernel{},
-		firstWords: map[string]bool{}, words: map[string]*lang.Words{}, criterionType: map[string]lang.Type{},
-		ids: map[string]fault.Place{}, replace: map[string]*override{}, laid: map[string]*override{},
-	}
-	for _, k := range calc {
-		l.calc[k.Name] = k
-	}
+	l := newLoader(calc)
 	l.read(layers)
 	if l.unreadable() {
 		return l.base, l.allFaults()
@@ -72,6 +66,18 @@ func Load(layers []Layer, calc []kernel.Kernel) (*Base, fault.List) {
 	l.finish()
 	l.notMet()
 	return l.base, l.allFaults()
+}
+
+func newLoader(calc []kernel.Kernel) *loader {
+	l := &loader{
+		base: &Base{Sources: map[string]Source{}, tables: map[string]*table{}}, calc: map[string]kernel.Kernel{},
+		firstWords: map[string]bool{}, words: map[string]*lang.Words{}, criterionType: map[string]lang.Type{},
+		ids: map[string]fault.Place{}, replace: map[string]*override{}, laid: map[string]*override{},
+	}
+	for _, k := range calc {
+		l.calc[k.Name] = k
+	}
+	return l
 }
 
 // allFaults is every fault, in reading order.

@@ -27,17 +27,27 @@ var sides = []struct {
 
 // parts reads every part file: first all their names, then what is said of them.
 func (l *loader) parts() {
+	type file struct {
+		folder, schema string
+		side           link.Side
+		id             string
+		doc            *yamldoc.Doc
+	}
+	var files []file
 	for _, s := range sides {
 		ids, docs := l.in(s.folder)
 		for i, d := range docs {
 			if d.Root.Present() {
-				l.drafts = append(l.drafts, l.draft(s.folder, s.schema, s.side, ids[i], d))
+				files = append(files, file{s.folder, s.schema, s.side, ids[i], d})
 			}
 		}
 	}
-	for _, d := range l.drafts {
-		l.fill(d)
-	}
+	l.drafts = make([]*draft, len(files))
+	l.apart(len(files), func(sub *loader, i int) {
+		f := files[i]
+		l.drafts[i] = sub.draft(f.folder, f.schema, f.side, f.id, f.doc)
+	})
+	l.apart(len(files), func(sub *loader, i int) { sub.fill(l.drafts[i]) })
 }
 
 // pulls are what a lock may take off a hold.

@@ -112,8 +112,9 @@ func (l *loader) id(sc *scope, n yamldoc.Node) string {
 		return ""
 	}
 	if had, again := l.ids[id]; again {
-		l.faults = append(l.faults, fault.Fault{At: v.At(), Key: v.Key, Says: "the id " + id + " stands at " + had.String() + " already",
-			Remedy: "choose another: ids are never used twice", Also: []fault.Place{had}})
+		f := twice(id, v.At(), had)
+		f.Key = v.Key
+		l.faults = append(l.faults, f)
 	} else {
 		l.ids[id] = v.At()
 	}

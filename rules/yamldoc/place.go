@@ -2,6 +2,7 @@ package yamldoc
 
 import (
 	"strings"
+	"unicode/utf8"
 
 	"gopkg.in/yaml.v3"
 
@@ -51,9 +52,13 @@ func (d *Doc) from(line, column int) (string, bool) {
 	if line < 1 || line > len(d.lines) {
 		return "", false
 	}
-	runes := []rune(d.lines[line-1])
-	if column < 1 || column > len(runes) {
-		return "", column == len(runes)+1
+	text := d.lines[line-1]
+	for n := 1; n < column; n++ { // a character may be several bytes
+		_, size := utf8.DecodeRuneInString(text)
+		if size == 0 {
+			return "", false
+		}
+		text = text[size:]
 	}
-	return string(runes[column-1:]), true
+	return text, column >= 1
 }
