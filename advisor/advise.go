@@ -59,6 +59,9 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 	a.Diagnosis, a.Look = found.Findings, found.Look
 	shop := &judge.Bench{Base: base, Given: known, Speech: ask.Speech, Weights: weights(base, c),
 		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond), Made: made(c, f), Asked: ask.Only}
+	if err := shop.Alone(purpose); err != nil {
+		return nil, err
+	}
 	contest, err := held(shop, link.All(base.Input, purpose), ask.All)
 	if err != nil {
 		return nil, err
@@ -68,6 +71,9 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 		return nil, err
 	}
 	judge.Sort(judged)
+	if !ask.All {
+		judged = told(judged, ask.Only)
+	}
 	if a.Options, err = judge.Options(judged); err != nil {
 		return nil, err
 	}
@@ -104,6 +110,29 @@ func held(shop *judge.Bench, all []link.Combination, every bool) (*judge.Contest
 
 // shown is how many options are told in full.
 const shown = 5
+
+// told are the options worth telling of those worked out: the first few, the best
+// of each trade name, what would be bought, the fit as it is, and those asked for.
+func told(judged []*judge.Judged, only []string) []*judge.Judged {
+	var out []*judge.Judged
+	seen := map[string]bool{}
+	for i, j := range judged {
+		first := false
+		for _, group := range append(j.Buys(), j.Name()) {
+			first, seen[group] = first || !seen[group], true
+		}
+		if i < shown || first || asFound(j.Combination) || slices.Contains(only, j.Combination.ID) {
+			out = append(out, j)
+		}
+	}
+	return out
+}
+
+// asFound reports an option that cuts nothing and buys nothing: how bad the fit is
+// is told from it.
+func asFound(c link.Combination) bool {
+	return c.Shaft.Finishes+c.Hub.Finishes == "" && !c.Shaft.Bought && !c.Hub.Bought
+}
 
 // thorough works the first option, those asked for and what cannot be told of the
 // others shown out with the large budget; of the rest that is shown the quick

@@ -47,10 +47,8 @@ func (b *Bench) NewContest(roughs []Rough, want int) *Contest {
 		if e.trade != nil {
 			group(e.trade.ID, e)
 		}
-		for _, p := range []*link.Part{e.Combination.Shaft, e.Combination.Hub} {
-			if p.Bought {
-				group("bought "+p.Side.String(), e)
-			}
+		for _, what := range bought(e.Combination) {
+			group(what, e)
 		}
 	}
 	for _, g := range append(c.groups, c.list) {
@@ -59,6 +57,20 @@ func (b *Bench) NewContest(roughs []Rough, want int) *Contest {
 	return c
 }
 
+// bought names the parts that are bought in an option.
+func bought(c link.Combination) []string {
+	var out []string
+	for _, p := range []*link.Part{c.Shaft, c.Hub} {
+		if p.Bought {
+			out = append(out, "bought "+p.Side.String())
+		}
+	}
+	return out
+}
+
+// Buys names the parts that are bought.
+func (j *Judged) Buys() []string { return bought(j.Combination) }
+
 // before puts what may earn more first, what is ruled out last.
 func (e *entry) before(o *entry) bool {
 	if e.Out != o.Out {
@@ -66,6 +78,11 @@ func (e *entry) before(o *entry) bool {
 	}
 	if !e.Out && e.Most != o.Most {
 		return e.Most > o.Most
+	}
+	if e.Out && e.kind == o.kind && e.broken == o.broken {
+		if a, b := e.plainness(), o.plainness(); a != b {
+			return slices.Compare(a[:], b[:]) < 0
+		}
 	}
 	if e.Out {
 		return rank.Better(e.ruledOut(), o.ruledOut(), e.broken, o.broken)
@@ -77,6 +94,23 @@ func (e *entry) before(o *entry) bool {
 func (e *entry) ruledOut() *answer.Option {
 	return &answer.Option{ID: e.Combination.ID, Verdict: answer.RuledOut, Kind: e.kind}
 }
+
+// plainness orders what is ruled out alike by who speaks best for its name: what
+// the name lists first, then the parts that ask least, then the hold that is
+// asked most of.
+func (e *entry) plainness() [3]int {
+	c, listed := e.Combination, 0
+	if e.trade != nil {
+		listed = max(slices.Index(e.trade.Hub, c.Hub.ID), 0) + max(slices.Index(e.trade.Shaft, c.Shaft.ID), 0)
+	}
+	holds := 0
+	for _, h := range c.Holds {
+		holds += demands(h)
+	}
+	return [3]int{listed, demands(c.Shaft) + demands(c.Hub), -holds}
+}
+
+func demands(p *link.Part) int { return len(p.Needs) + len(p.Limits) }
 
 // mostOut is how many of a name are worked out when all of it is ruled out: the
 // easiest to mend, as far as a first look tells.

@@ -40,6 +40,8 @@ type Bench struct {
 	Made    []Made
 	Asked   []string     // ids and trade names that are to be told in full
 	Solver  solve.Solver // nil: the search of package solve
+
+	parts map[*link.Part]verdictAlone // filled by Alone; nil: not looked at
 }
 
 // Judged is an option as far as it has been worked out.

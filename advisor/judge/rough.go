@@ -26,6 +26,10 @@ type Rough struct {
 // Rough looks an option over without any search.
 func (b *Bench) Rough(c link.Combination) (Rough, error) {
 	r := Rough{Combination: c, trade: b.Base.NameOf(c)}
+	if v := b.aloneOut(c); v.out {
+		r.Out, r.kind, r.broken = true, v.kind, v.broken
+		return r, nil
+	}
 	if out, err := b.screen(c); out != nil || err != nil {
 		if r.Out, r.judged = true, out; out != nil {
 			r.kind, r.broken = out.Kind, out.broken()

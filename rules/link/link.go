@@ -26,6 +26,7 @@ type linker struct {
 	away          tape.Node            // yes-no: the parts are at a firm after the steps so far; 0: no step yet
 	later         []func()             // what only words ask for, lowered after all that judges
 	bare          bool                 // without words
+	alone         bool                 // one part only: of the other files nothing is known
 	faults        fault.List
 }
 

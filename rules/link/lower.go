@@ -167,6 +167,9 @@ func (lw *lowering) word(e *env, name string) (tape.Node, error) {
 		return 0, fmt.Errorf("%s is not known", name)
 	}
 	word := lw.l.optionWord(e, name[len("option."):])
+	if word == "" {
+		return 0, fmt.Errorf("%s is not known of a part alone", name)
+	}
 	code, ok := t.Words.Code(word)
 	if !ok {
 		return 0, fmt.Errorf("%s is %q here, which its list of words does not hold", name, word)
@@ -177,21 +180,30 @@ func (lw *lowering) word(e *env, name string) (tape.Node, error) {
 // optionWord is what is done to a side, what holds a joint, what the fit is for,
 // or in a hold or lock the joint it is on.
 func (l *linker) optionWord(e *env, of string) string {
-	switch of {
-	case "joint":
-		if e.joint != nil {
-			return e.joint.name
-		}
+	switch {
+	case of == "joint" && e.joint != nil:
+		return e.joint.name
+	case of == "joint" && !l.alone:
 		return "none"
-	case "shaft":
-		return l.opt.Shaft.ID
-	case "hub":
-		return l.opt.Hub.ID
-	case "purpose":
-		return l.opt.Purpose.ID
+	case of == "shaft":
+		return idOf(l.opt.Shaft)
+	case of == "hub":
+		return idOf(l.opt.Hub)
+	case of == "purpose":
+		return idOf(l.opt.Purpose)
+	case l.alone:
+		return ""
 	}
 	if h := l.holds[of]; h != nil {
 		return h.part.ID
 	}
 	return "none"
+}
+
+// idOf is a part's id, "" of none.
+func idOf(p *Part) string {
+	if p == nil {
+		return ""
+	}
+	return p.ID
 }

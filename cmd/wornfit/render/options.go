@@ -160,7 +160,7 @@ func listed(a *answer.Answer, all bool) (list []*answer.Option, head string) {
 	switch n := len(list); {
 	case all:
 		return list, "All options"
-	case n > best:
+	case n > best || n == best && len(a.IDs) > len(a.Options):
 		return list[:best], "The best five options" + judged
 	default:
 		return list, "The " + count(n, "option", "options") + " not ruled out" + judged

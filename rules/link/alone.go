@@ -1,0 +1,49 @@
+package link
+
+import "slices"
+
+// Alone links what a part demands whatever it is joined with: its needs, the
+// neighbours it cannot bear and its picks, each as far as it rests on the case
+// and on the part itself. What rests on another file of the option is left out,
+// so what is ruled out here is ruled out in every option with the part.
+func Alone(in Input, p, purpose *Part) (*Option, error) {
+	in.Trace = false
+	l := &linker{in: &in, bare: true, alone: true, opt: &Option{Purpose: purpose}, holds: map[string]*env{}, locks: map[string]*env{}}
+	e := newEnv(p, nil)
+	switch p.Side {
+	case Shaft:
+		l.opt.Shaft, l.shaft = p, e
+	case Hub:
+		l.opt.Hub, l.hub = p, e
+	case Purpose:
+		l.purpose = e
+	}
+	lw := newLowering(l, nil)
+	for i := range p.Needs {
+		l.ifItCan(func() { l.check(lw, e, &p.Needs[i]) })
+	}
+	if p.Side == Shaft || p.Side == Hub {
+		l.ifItCan(func() { l.features(lw, e) })
+	}
+	for i := range p.Picks {
+		l.ifItCan(func() {
+			if k := l.pick(lw, e, &p.Picks[i]); len(l.faults) == 0 {
+				l.opt.Picks = append(l.opt.Picks, k)
+			}
+		})
+	}
+	l.opt.Slots, l.opt.Program = lw.slots, lw.built()
+	l.opt.Checks = slices.DeleteFunc(l.opt.Checks, func(c Check) bool {
+		return c.Margin == 0 || l.opt.asksMore(c.Margin) || c.When != 0 && l.opt.asksMore(c.When)
+	})
+	return l.opt, nil
+}
+
+// ifItCan does a piece of work and forgets it when it asked for what is not there.
+func (l *linker) ifItCan(work func()) {
+	checks := len(l.opt.Checks)
+	work()
+	if l.faults != nil {
+		l.opt.Checks, l.faults = l.opt.Checks[:checks], nil
+	}
+}
