@@ -37,7 +37,7 @@ func read(t testing.TB, b *rules.Base, data string) *casefile.Case {
 func advise(t testing.TB, b *rules.Base, data string) *answer.Answer {
 	t.Helper()
 	c := read(t, b, data)
-	a, err := advisor.Advise(b, c, c.Fits[0], advisor.Ask{Speech: c.Speech()})
+	a, err := advisor.Advise(b, c, c.Fits[0], advisor.Ask{Speech: c.Speech(), All: true})
 	if err != nil {
 		t.Fatal(err)
 	}

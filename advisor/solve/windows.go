@@ -9,7 +9,8 @@ import (
 )
 
 // aims moves the design from the largest least margin to what the option aims
-// at, in the order of the aims: each is held while the next is met. A tenth
+// at: those that come first (metal is not cut for a should that is lost anyway),
+// then shoulds given up, then the others, each held while the next is met. A tenth
 // of a machine width (or a quarter of what there is) is left to every rule.
 func (q *problem) aims(kept, all []bool, coords []interval.I, a against) {
 	rows := len(q.rows)
@@ -17,25 +18,32 @@ func (q *problem) aims(kept, all []bool, coords []interval.I, a against) {
 	active := append([]bool(nil), kept...)
 	least, _ := q.truly(kept, a)
 	spare := min(0.1, max(0, least/4))
-	for i := range all {
-		if all[i] && !kept[i] && q.rows[i].free { // a should given up: come as near to it as may be
-			active = q.pull(active, coords, a, q.rows[i].plus, true, spare)
+	toward := func(node tape.Node, most bool) {
+		if node != 0 {
+			active = q.pull(active, coords, a, node, most, spare)
 			spare *= 0.8 // each aim met leaves the next a little room
 		}
 	}
 	var middles []tape.Node
-	for _, aim := range q.m.Option.Aims {
-		switch {
-		case aim.Least != 0:
-			active = q.pull(active, coords, a, aim.Least, false, spare)
-			spare *= 0.8
-		case aim.Most != 0:
-			active = q.pull(active, coords, a, aim.Most, true, spare)
-			spare *= 0.8
-		case aim.Middle != 0:
-			middles = append(middles, aim.Middle)
+	meet := func(first bool) {
+		for _, aim := range q.m.Option.Aims {
+			if aim.First != first {
+				continue
+			}
+			toward(aim.Least, false)
+			toward(aim.Most, true)
+			if aim.Middle != 0 {
+				middles = append(middles, aim.Middle)
+			}
 		}
 	}
+	meet(true)
+	for i := range all {
+		if all[i] && !kept[i] && q.rows[i].free { // a should given up: come as near to it as may be
+			toward(q.rows[i].plus, true)
+		}
+	}
+	meet(false)
 	good := q.coordinates()
 	q.climb(active, spansOf(coords), a, 30, inf)
 	if v, _ := q.truly(active, a); v < 0 {
