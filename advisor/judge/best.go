@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"cmp"
 	"slices"
 	"sort"
 
@@ -76,8 +77,8 @@ func (e *entry) before(o *entry) bool {
 	if e.Out != o.Out {
 		return !e.Out
 	}
-	if !e.Out && e.Most != o.Most {
-		return e.Most > o.Most
+	if d := e.hope().compare(o.hope()); !e.Out && d != 0 {
+		return d > 0
 	}
 	if e.Out && e.kind == o.kind && e.broken == o.broken {
 		if a, b := e.plainness(), o.plainness(); a != b {
@@ -94,6 +95,26 @@ func (e *entry) before(o *entry) bool {
 func (e *entry) ruledOut() *answer.Option {
 	return &answer.Option{ID: e.Combination.ID, Verdict: answer.RuledOut, Kind: e.kind}
 }
+
+// standing is where an option stands among those not ruled out: whether it works,
+// then its points.
+type standing struct {
+	works  bool
+	points float64
+}
+
+func (s standing) compare(o standing) int {
+	if s.works != o.works {
+		if s.works {
+			return 1
+		}
+		return -1
+	}
+	return cmp.Compare(s.points, o.points)
+}
+
+// hope is the best an option may yet come to.
+func (e *entry) hope() standing { return standing{!e.unsure, e.Most} }
 
 // plainness orders what is ruled out alike by who speaks best for its name: what
 // the name lists first, then the parts that ask least, then the hold that is
@@ -153,18 +174,17 @@ func (c *Contest) Take(list []*Judged) {
 // undecided are the next few to work out until the best `want` of a list, in
 // order of what they may earn, are known.
 func undecided(list []*entry, want, width int) []*entry {
-	var points []float64
+	var found []standing
 	open, known := false, false
 	for _, e := range list {
 		if j := e.judged; j != nil {
 			known = true
-			if j.worked() {
-				points = append(points, j.Mark.Points)
+			if j.Open() {
+				open, found = true, append(found, standing{j.worked(), j.Mark.Points})
 			}
-			open = open || j.Open()
 		}
 	}
-	sort.Sort(sort.Reverse(sort.Float64Slice(points)))
+	slices.SortFunc(found, func(a, b standing) int { return b.compare(a) })
 	var out []*entry
 	outs := 0
 	for _, e := range list {
@@ -175,7 +195,7 @@ func undecided(list []*entry, want, width int) []*entry {
 			continue
 		}
 		switch {
-		case len(points) >= want && (e.Out || e.Most <= points[want-1]):
+		case len(found) >= want && (e.Out || e.hope().compare(found[want-1]) <= 0):
 			return out
 		case e.Out && (open || want > 1 && known || outs > mostOut):
 			return out // cannot stand before what is open

@@ -17,6 +17,7 @@ type Rough struct {
 	Combination link.Combination
 	Out         bool    // ruled out, by facts or by contraction over all its picks at once
 	Most        float64 // of one that is not
+	unsure      bool    // a must hangs on what nobody stated: it cannot be told to work
 	kind        string  // of one that is: the world, the shop or a wish
 	broken      int     // and by how many musts, as far as seen
 	judged      *Judged // when facts alone ruled it out: no more to be found
@@ -55,10 +56,22 @@ func (b *Bench) Rough(c link.Combination) (Rough, error) {
 		b.noRow(j)
 	}
 	r.Out, r.Most, r.kind, r.broken = !j.Open(), j.most, j.Kind, j.broken()
+	r.unsure = !r.Out && j.mustHangs()
 	if r.Out && len(sets[0].Failed) == 0 {
 		return r, b.lockedRough(&r, j)
 	}
 	return r, nil
+}
+
+// mustHangs reports a must that no size decides, only what nobody stated.
+func (j *Judged) mustHangs() bool {
+	for i := range j.Found.States {
+		c, s := &j.Option.Checks[i], &j.Found.States[i]
+		if c.Strength == link.Must && s.Holds == solve.Depends && !j.picked(c.Margin) && (c.When == 0 || !j.picked(c.When)) {
+			return true
+		}
+	}
+	return false
 }
 
 // lockedRough looks whether a lock may open what is ruled out only because a hold
@@ -86,6 +99,7 @@ func (b *Bench) lockedRough(r *Rough, j *Judged) error {
 			if !k.Out && (r.Out || k.Most > r.Most) {
 				r.Out, r.Most = false, k.Most
 			}
+			r.unsure = false // of several, what each may come to is not kept apart
 		}
 	}
 	return nil
