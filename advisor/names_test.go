@@ -3,8 +3,10 @@ package advisor_test
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 
+	"wornfit/advisor/casefile"
 	"wornfit/advisor/condition"
 	"wornfit/calc/interval"
 )
@@ -30,6 +32,13 @@ func TestWhatIsKnownHasNamesOfTheVocabulary(t *testing.T) {
 			for name := range known {
 				if _, ok := b.Vocabulary.Entry(name); !ok {
 					t.Errorf("%s: %s is known, and no name of the vocabulary", file, name)
+				}
+			}
+			for _, side := range casefile.Sides {
+				for _, m := range cond.Materials(side) {
+					if !slices.Contains(b.IDs("materials"), m) {
+						t.Errorf("%s: the %s is of %s, which is no row of the materials", file, side, m)
+					}
 				}
 			}
 			if known["fit.raceway"].Is {
