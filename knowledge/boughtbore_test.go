@@ -55,3 +55,47 @@ func TestABoughtBoreIsAnH7(t *testing.T) {
 		t.Errorf("only %d sizes were looked at", seen)
 	}
 }
+
+// A bought bearing's rings are as large as ISO 492 lets those of normal class be.
+// The sizes and deviations stand here as the standard's tables print them.
+func TestABoughtRingIsThatOfItsList(t *testing.T) {
+	base := shipped(t)
+	o, err := linkNamed(base, "shaft-buy+hub-replace+fit-press", "bearing-seat")
+	if err != nil {
+		t.Fatal(err)
+	}
+	reg := make([]float64, o.Program.Len())
+	o.Program.Start(reg)
+	for _, s := range o.Slots {
+		if s.Kind == link.NumberSlot {
+			reg[s.Node] = s.Number.Low
+		}
+	}
+	set := func(name string, v float64) {
+		at, ok := o.Slot(name)
+		if !ok {
+			t.Fatalf("the option does not ask for %s", name)
+		}
+		reg[at.Node] = v
+	}
+	set("hub.near_rolling_bearing", 1)
+	set("shaft.near_rolling_bearing", 1)
+	for _, c := range []struct{ mm, bore, outside float64 }{{25, -10, -9}, {40, -12, -11}, {72, -15, -13}} {
+		set("fit.nominal", c.mm*1e-3)
+		o.Program.Run(reg)
+		want := map[string]float64{"hub/replace.bore_small": c.bore, "hub/replace.bore_large": 0, "shaft/buy.shaft_small": c.outside, "shaft/buy.shaft_large": 0}
+		for _, n := range o.Named {
+			w, ok := want[n.Name]
+			if !ok {
+				continue
+			}
+			delete(want, n.Name)
+			if got := (reg[n.Node] - c.mm*1e-3) * 1e6; got < w-1e-6 || got > w+1e-6 {
+				t.Errorf("%s at %g mm: %.3f um from its size, want %g", n.Name, c.mm, got, w)
+			}
+		}
+		if len(want) > 0 {
+			t.Errorf("not in the option: %v", want)
+		}
+	}
+}

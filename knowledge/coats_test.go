@@ -31,7 +31,7 @@ func coated(t *testing.T, base *rules.Base, only []string, changes ...string) *a
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}
-	a, err := advisor.Advise(base, c, c.Fits[0], advisor.Ask{Speech: c.Speech(), Only: only})
+	a, err := advisor.Advise(base, c, c.Fits[0], advisor.Ask{Speech: c.Speech(), Only: only, All: true})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -29,7 +29,7 @@ func TestTheSearchFindsWhatTheRuleTestsHoldToWork(t *testing.T) {
 			if len(faults) > 0 {
 				t.Fatal(faults)
 			}
-			if a, err = advisor.Advise(base, c, c.Fits[0], advisor.Ask{Speech: c.Speech()}); err != nil {
+			if a, err = advisor.Advise(base, c, c.Fits[0], advisor.Ask{Speech: c.Speech(), All: true}); err != nil {
 				t.Fatal(err)
 			}
 			answers[r.base] = a

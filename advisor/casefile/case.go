@@ -138,6 +138,7 @@ type Part struct {
 	Is            Side
 	Number        string   // drawing or part number
 	Materials     []string // candidates; none: unknown
+	BushMaterials []string // of the bush that is in a hub; none: unknown, or none is in it
 	Given         Givens   // hub.outside ... by vocabulary name
 	Datums        []Datum
 	Near          []Neighbour

@@ -1,6 +1,7 @@
 package casefile
 
 import (
+	"slices"
 	"strings"
 
 	"wornfit/calc/quantity"
@@ -34,13 +35,18 @@ func (r *reader) part(e yamldoc.Entry) *Part {
 	if p.Is == "" {
 		return p
 	}
-	r.keys(n, string(p.Is), partKeys...)
+	keys := partKeys
+	if p.Is == Hub {
+		keys = append(slices.Clone(partKeys), "bush_material")
+	}
+	r.keys(n, string(p.Is), keys...)
 	if t := n.Get("called").Text(); t != "" {
 		p.Called = t
 	}
 	p.Number = n.Get("number").Text()
 	p.Materials = r.material(n.Get("material"))
-	p.Given = r.given(n, string(p.Is), partKeys...)
+	p.BushMaterials = r.material(n.Get("bush_material"))
+	p.Given = r.given(n, string(p.Is), keys...)
 	r.spoiled(n.Get("if_spoiled"), p)
 	r.datums(n.Get("datums"), p)
 	r.neighbours(n.Get("next_to_it"), p)

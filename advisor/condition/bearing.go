@@ -60,8 +60,8 @@ func (c *Condition) rolling(out map[string]link.Known) {
 				out[name] = link.Known{Value: interval.Point(float64(v)), Best: float64(v), Is: true, Grade: g, Says: "bearing " + b.Designation.String()}
 			}
 		}
-		put("bearing.raceway", race, basis.Memory)
-		put("bearing.outer_raceway", outer, basis.Memory)
+		put("fit.raceway", race, basis.Memory)
+		put("fit.outer_raceway", outer, basis.Memory)
 		put("fit.nominal", size, b.Grade)
 		put("fit.length", b.Width, b.Grade)
 		if side == casefile.Hub {
@@ -70,8 +70,8 @@ func (c *Condition) rolling(out map[string]link.Known) {
 			put("shaft.bore", race, basis.Memory)
 		}
 		if least, most, err := rolling.InternalClearance(b.Bore, b.Group); err == nil {
-			put("bearing.play_least", least, basis.Memory)
-			put("bearing.play_most", most, basis.Memory)
+			put("fit.play_least", least, basis.Memory)
+			put("fit.play_most", most, basis.Memory)
 		}
 	}
 }

@@ -141,7 +141,7 @@ func (c *Condition) Materials(side casefile.Side) []string {
 }
 
 // ringSteel is what rolling bearings are made of.
-const ringSteel = "steel-52100"
+const ringSteel = "bearing-steel-52100"
 
 // Rows returns the rows of a table the case gives: shop.machines, hub.datums,
 // shaft.datums; nil for any other.

@@ -6,6 +6,7 @@
 package given
 
 import (
+	"slices"
 	"strings"
 
 	"wornfit/advisor/casefile"
@@ -35,7 +36,30 @@ func New(base *rules.Base, cond *condition.Condition) *Source {
 			s.material(row, c[0])
 		}
 	}
+	s.rows[boreRow] = s.bore()
 	return s
+}
+
+// boreRow is the metal of the bore itself.
+const boreRow = "hub.bush_material"
+
+// bore lists what the bore may be of: the bush that is said, any metal of bushes
+// when one is in and nobody says of what, else the hub.
+func (s *Source) bore() []link.RowValues {
+	if said := s.cond.Fit.Hub.BushMaterials; len(said) > 0 {
+		return s.candidates(said)
+	}
+	if !s.word("hub.earlier_repair", "bushed") {
+		return s.rows["hub.material"]
+	}
+	return slices.DeleteFunc(slices.Clone(s.base.Rows("materials")), func(r link.RowValues) bool { return r.Columns["bush"].Best != 1 })
+}
+
+// word reports that a vocabulary name is known to be that word.
+func (s *Source) word(name, word string) bool {
+	e, ok := s.base.Vocabulary.Entry(name)
+	k, known := s.known[name]
+	return ok && known && k.Is && k.Value == interval.Point(float64(slices.Index(e.Type.Words.List, word)))
 }
 
 // material lets the part's hardness stand at what its material usually has
@@ -264,8 +288,13 @@ func (s *Source) Missing(slot string) (name, ask, with string) {
 		side, _, _ := strings.Cut(slot, "/")
 		return side + ".datums", "On which axis can it be set up true (centres, far bore, register, pitch circle), and how far from that axis does the worn middle lie?", "indicator"
 	}
-	if i := strings.Index(slot, ".material."); i >= 0 {
-		name = slot[:i] + ".material"
+	for _, row := range []string{"hub.material", "shaft.material", boreRow} {
+		if strings.HasPrefix(slot, row+".") {
+			name = row
+		}
+	}
+	if name == boreRow && !s.word("hub.earlier_repair", "bushed") {
+		name = "hub.material"
 	}
 	if e, ok := s.base.Vocabulary.Entry(name); ok {
 		if e.Ask == "" {

@@ -24,6 +24,7 @@ type linker struct {
 	dimOf         []dimUse
 	sums          map[string]tape.Node // total.*, joined.*
 	away          tape.Node            // yes-no: the parts are at a firm after the steps so far; 0: no step yet
+	paid          map[string]tape.Node // by pick: yes-no, a step so far has its firm's price
 	later         []func()             // what only words ask for, lowered after all that judges
 	bare          bool                 // without words
 	alone         bool                 // one part only: of the other files nothing is known
@@ -46,7 +47,7 @@ func link(in Input, c Combination, lower func(*linker), bare bool) (*Option, err
 			Totals: map[string]tape.Node{}, Criteria: map[string]tape.Node{},
 		},
 		shaft: newEnv(c.Shaft, nil), hub: newEnv(c.Hub, nil), purpose: newEnv(c.Purpose, nil),
-		holds: map[string]*env{}, locks: map[string]*env{}, sums: map[string]tape.Node{},
+		holds: map[string]*env{}, locks: map[string]*env{}, sums: map[string]tape.Node{}, paid: map[string]tape.Node{},
 	}
 	scoring := in.Scoring
 	if scoring == nil {

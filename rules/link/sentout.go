@@ -1,8 +1,6 @@
 package link
 
 import (
-	"slices"
-
 	"wornfit/rules/lang"
 	"wornfit/rules/tape"
 )
@@ -20,33 +18,33 @@ const (
 type away struct{ is, price, days tape.Node }
 
 // sent lists a pick's row as one that may be a firm's.
-func (l *linker) sent(lw *lowering, e *env, pick string) (a away, first bool) {
+func (l *linker) sent(lw *lowering, e *env, pick string) away {
 	at, ok := e.find(pick, isPick)
 	if !ok {
-		return away{}, false
+		return away{}
 	}
 	p := &e.part.Picks[at]
 	table, full := tableOf(p.From), e.full+pick
 	if _, has := l.in.column(table, SentOut); !has {
-		return away{}, false
+		return away{}
 	}
 	var nodes [3]tape.Node
 	for i, col := range []string{SentOut, firmsAsk, firmsTake} {
 		n, err := lw.slotOf(row{name: full, table: table, pick: full}, col)
 		if err != nil {
 			_ = l.tell(err, p.At)
-			return away{}, false
+			return away{}
 		}
 		nodes[i] = n
 	}
-	first = !slices.ContainsFunc(l.opt.Steps, func(s LinkedStep) bool { return s.OnPick == full })
-	return away{nodes[0], nodes[1], nodes[2]}, first
+	return away{nodes[0], nodes[1], nodes[2]}
 }
 
 // outside takes a step off the bench when a firm does it. The firm's price counts
-// once a pick; its days count for every trip: a step after one done here.
+// once a pick, on the first of its steps that is done; its days count for every
+// trip: a step after one done here.
 func (l *linker) outside(lw *lowering, e *env, s *LinkedStep) {
-	a, first := l.sent(lw, e, s.On)
+	a := l.sent(lw, e, s.On)
 	if a.is == 0 {
 		return
 	}
@@ -55,9 +53,16 @@ func (l *linker) outside(lw *lowering, e *env, s *LinkedStep) {
 	if s.HoursNode != 0 {
 		s.HoursNode = lw.b.Apply(lang.Cond, a.is, none, s.HoursNode)
 	}
-	if first {
-		s.FirmNode = lw.b.Apply(lang.Cond, a.is, a.price, none)
+	s.FirmNode = lw.b.Apply(lang.Cond, a.is, a.price, none)
+	done := s.WhenNode
+	if done == 0 {
+		done = lw.b.YesNo(true)
 	}
+	if paid, before := l.paid[s.OnPick]; before {
+		s.FirmNode = lw.b.Apply(lang.Cond, paid, none, s.FirmNode)
+		done = lw.b.Apply(lang.Or, paid, done)
+	}
+	l.paid[s.OnPick] = done
 	s.AwayNode = lw.b.Apply(lang.Cond, a.is, a.days, none)
 	if l.away != 0 {
 		s.AwayNode = lw.b.Apply(lang.Cond, l.away, none, s.AwayNode)
