@@ -6,7 +6,6 @@
 package given
 
 import (
-	"math"
 	"strings"
 
 	"wornfit/advisor/casefile"
@@ -99,23 +98,11 @@ func unknown(e *rules.Entry) link.Known {
 	case lang.Word:
 		whole = interval.I{Lo: 0, Hi: float64(len(e.Type.Words.List) - 1)}
 	}
-	best := middle(whole)
+	best := whole.Mid()
 	if e.Type.Kind != lang.NumberKind {
 		best = whole.Lo
 	}
 	return link.Known{Value: whole, Best: best, Says: "not known"}
-}
-
-// wide is from how many times its least on a range is halved by ratio.
-const wide = 100
-
-// middle of what nobody states: over decades it lies as many times over the least as
-// under the most, or a shaft of which no length is said would be five metres long.
-func middle(is interval.I) float64 {
-	if is.Lo > 0 && is.Hi > wide*is.Lo {
-		return math.Sqrt(is.Lo * is.Hi)
-	}
-	return is.Mid()
 }
 
 // Fill gives every input of an option that the case, the vocabulary or the
