@@ -63,3 +63,17 @@ func TestWhatIsKeptIsNotBought(t *testing.T) {
 		}
 	}
 }
+
+// Where nothing without it comes near, no price is told: a million is none.
+func TestABoughtPartThatWinsWhateverItCosts(t *testing.T) {
+	a := advise(t, base(t), shipped(t, "hard-pin"))
+	for _, x := range a.Buying {
+		if x.Part == "shaft" {
+			if x.Price != nil || !strings.Contains(x.Text, "whatever it costs") {
+				t.Errorf("told of the pin: %+v", x)
+			}
+			return
+		}
+	}
+	t.Errorf("nothing is told of buying the pin: %+v", a.Buying)
+}

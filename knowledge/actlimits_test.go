@@ -15,7 +15,7 @@ import (
 // printed is a limit as a manual prints it; testdata/wear_limits.csv. Lengths in m.
 type printed struct {
 	id, part, joint, regime, quantity string
-	least, most, limit                float64 // when new; least or most 0: not printed
+	size, least, most, limit          float64 // size 0: not printed; least, most when new, 0: not printed
 	held                              bool    // held back: nothing was fitted to it
 }
 
@@ -49,7 +49,7 @@ func printedLimits(t *testing.T) (out []printed) {
 			return x * unit
 		}
 		p := printed{id: r[0], part: at(r, "part"), joint: at(r, "joint"), regime: at(r, "regime"), quantity: at(r, "quantity"),
-			least: size("new_min"), most: size("new_max"), limit: size("wear_limit")}
+			size: size("nominal"), least: size("new_min"), most: size("new_max"), limit: size("wear_limit")}
 		if n, err := strconv.Atoi(strings.TrimPrefix(p.id, "WR")); err == nil {
 			p.held = n%3 == 0
 		}
@@ -227,6 +227,38 @@ func TestActNumbersAreMedians(t *testing.T) {
 		if math.Abs(c.rule-c.want) > c.round {
 			t.Errorf("%s: the rules say %g, the rows %g", c.what, c.rule, c.want)
 		}
+	}
+}
+
+// What seizes is a must: no maker's own fit may be refused by it, held back or not,
+// and it lies no lower than the closest of them by more than rounding.
+func TestOilFedLeastLetsMakersFitsBe(t *testing.T) {
+	least := map[string]float64{}
+	for _, r := range shipped(t).Rows("clearances") {
+		if r.Columns["base_least"].Best == 0 {
+			least[r.ID] = r.Columns["per_size_least"].Best
+		}
+	}
+	closest := map[string]float64{}
+	for _, p := range printedLimits(t) {
+		class := map[string]string{"running_bush": "oil-bath", "journal_shell": "oil-bath", "oscillating_pin": "pin-oil-bath"}[p.joint]
+		if p.regime != "oil_fed_enclosed" || class == "" || p.size == 0 || p.least == 0 {
+			continue
+		}
+		if p.least < least[class]*p.size {
+			t.Errorf("%s, %s: new from %.4f mm, and the rules want %.4f mm", p.id, p.part, p.least*1e3, least[class]*p.size*1e3)
+		}
+		if share := p.least / p.size; closest[class] == 0 || share < closest[class] {
+			closest[class] = share
+		}
+	}
+	for class, share := range closest {
+		if share > 1.05*least[class] {
+			t.Errorf("%s: the rules let %g of the size be enough, the closest maker prints %g", class, least[class], share)
+		}
+	}
+	if len(closest) != 2 {
+		t.Errorf("rows of both kinds are wanted: %v", closest)
 	}
 }
 

@@ -76,10 +76,11 @@ func between(best, sure float64, errs ...error) Figure {
 // offset is the stated offset, half the run-out, or half of the one-sided wear
 // on an axis that must stay true and was true before the wear. Wear to one side
 // moves the middle by half its depth: what is stated of a true axis and is surely
-// less leaves that out, so the wear is taken and a note tells.
+// less leaves that out, so the wear is taken and a note tells. An axis that may move
+// goes where the wear went: its offset is what is stated.
 func (c *Condition) offset(s *Surface, d casefile.Datum) Figure {
 	o := told(d)
-	if !d.Given["true_axis"].Yes() || !s.OneSided.Is {
+	if !d.Given["true_axis"].Yes() || d.Given["may_move"].Yes() || !s.OneSided.Is {
 		return o
 	}
 	half := Figure{Is: true, Best: s.OneSided.Best / 2, Range: interval.I{Lo: s.OneSided.Range.Lo / 2, Hi: s.OneSided.Range.Hi / 2}}

@@ -33,6 +33,23 @@ func TestWornHoleAgainstTrueAxis(t *testing.T) {
 	}
 }
 
+// An eye that may move is bored where the worn hole lies: D + w, and no note.
+func TestAnAxisThatMayMoveIsBelieved(t *testing.T) {
+	b := newBench().round()
+	g := gauge(0.001, 0.0005)
+	b.on(casefile.Hub).Readings = []casefile.Reading{at20(g, 5, 0, 25.00), at20(g, 5, 90, 25.40)}
+	b.on(casefile.Hub).Lands = []casefile.Reading{at20(g, 38, 90, 25.00)}
+	b.on(casefile.Hub).Seen["wear_side"] = "one side"
+	b.hub.Datums = []casefile.Datum{{ID: "worn-hole", Given: map[string]casefile.Value{"offset": is(0), "true_axis": is(1), "may_move": is(1)}}}
+	c := b.find(t)
+	check(t, "clean-up", c.Hub.CleanUps[0].Size.Best, 25.40, 1e-9)
+	for _, n := range c.Notes {
+		if strings.Contains(n.Says, "one-sided wear") {
+			t.Errorf("noted: %s", n.Says)
+		}
+	}
+}
+
 // A journal worn 0.20 on one side lies 0.10 off its centres and cleans up at
 // 24.60. Who states an offset of 0.005 read it before the wear, or elsewhere: the
 // wear is taken and said. Source: geometry, D - 2w.

@@ -18,6 +18,9 @@ import (
 	"wornfit/rules/link"
 )
 
+// Usual is said of what the vocabulary lets stand for what is not stated.
+const Usual = "not stated; usual"
+
 // Source is what is known for one fit.
 type Source struct {
 	base  *rules.Base
@@ -110,7 +113,7 @@ func (s *Source) Value(name string) (link.Known, bool) {
 // whole range, which is not known at all.
 func unknown(e *rules.Entry) link.Known {
 	if u := e.Usual; u != nil {
-		return link.Known{Value: u.Range, Best: u.Range.Mid(), Is: true, Grade: u.Grade, Says: "not stated; usual"}
+		return link.Known{Value: u.Range, Best: u.Range.Mid(), Is: true, Grade: u.Grade, Says: Usual}
 	}
 	whole := e.Range
 	switch e.Type.Kind {

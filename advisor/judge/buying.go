@@ -69,6 +69,9 @@ func (b *Bench) buying(side link.Side, list []*Judged, told []answer.Option) *an
 	return b.wins(name, side.String()+".price", buy, repair)
 }
 
+// mostPrice is dearer than any part: past it the price decides nothing.
+const mostPrice = 1e6
+
 // wins looks for the price at which the bought part's option passes the repair's.
 func (b *Bench) wins(name, price string, buy, repair *Judged) *answer.Buying {
 	slot, ok := buy.Option.Slot(price)
@@ -90,9 +93,13 @@ func (b *Bench) wins(name, price string, buy, repair *Judged) *answer.Buying {
 		v := k.Best
 		out.Now = &v
 	}
-	lo, hi := 0.0, 1e6
+	lo, hi := 0.0, mostPrice
 	if points(lo) < repair.Mark.Points {
 		out.Text = fmt.Sprintf("A bought %s would not win at any price: it stands at %.0f points as a gift, against %.0f.", name, points(lo), repair.Mark.Points)
+		return out
+	}
+	if points(hi) >= repair.Mark.Points {
+		out.Text = fmt.Sprintf("A bought %s wins whatever it costs: the best without one stands at %.0f points.", name, repair.Mark.Points)
 		return out
 	}
 	for range 60 {

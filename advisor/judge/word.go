@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"wornfit/advisor/answer"
+	"wornfit/advisor/given"
 	"wornfit/advisor/solve"
 	"wornfit/advisor/why"
 	"wornfit/calc/interval"
@@ -56,7 +57,7 @@ func (j *Judged) dress() error {
 // word turns what was found into the answer's option.
 func (j *Judged) word() answer.Option {
 	o, b := j.Option, j.bench
-	w := &why.Writer{Speech: b.Speech, Option: o, Reg: j.Found.Reg, Rows: b.rowNames(j), Called: b.Called, Unknown: j.unknown()}
+	w := &why.Writer{Speech: b.Speech, Option: o, Reg: j.Found.Reg, Rows: b.rowNames(j), Called: b.Called, Unknown: j.unknown(), Ranged: j.ranged()}
 	a := answer.Option{ID: j.Combination.ID, Shaft: o.Shaft.ID, Hub: o.Hub.ID, Purpose: o.Purpose.ID, DoneBy: j.doneBy(),
 		Says:  o.Shaft.Says + "; " + o.Hub.Says,
 		Holds: map[string]string{}, Locks: map[string]string{}, Picks: map[string]string{}, Scores: map[string]answer.Score{},
@@ -126,6 +127,19 @@ func (j *Judged) unknown() map[tape.Node]interval.I {
 			if out[s.Node] = k.Value; k.Value == (interval.I{}) {
 				out[s.Node] = interval.Whole()
 			}
+		}
+	}
+	return out
+}
+
+// ranged are the inputs that the case states as a range, or the vocabulary has as one.
+func (j *Judged) ranged() map[tape.Node]interval.I {
+	out := map[tape.Node]interval.I{}
+	for i := range j.Option.Slots {
+		s := &j.Option.Slots[i]
+		k, ok := j.Model.Given[s.Name]
+		if ok && s.Kind == link.GivenSlot && k.Is && (k.Says == "stated" || k.Says == given.Usual) && k.Value.Lo < k.Value.Hi && !s.YesNo && len(s.Words) == 0 {
+			out[s.Node] = k.Value
 		}
 	}
 	return out

@@ -90,7 +90,7 @@ func (w *Writer) value(n tape.Node, d quantity.Dim) string {
 	if w.Rests(n) {
 		return w.mayBe(n, d, true)
 	}
-	return w.Speech.Say(w.Reg[n], d)
+	return w.say(n, d)
 }
 
 // side is what one side of a limit is called, "" where it has no name.

@@ -24,6 +24,7 @@ type Writer struct {
 	Called map[string]string // the user's own words: shaft -> pivot pin
 
 	Unknown map[tape.Node]interval.I // inputs that nobody stated, with all they may be
+	Ranged  map[tape.Node]interval.I // inputs stated as a range: duty from 10 to 75 degC
 }
 
 // Sentence puts the values into a sentence.
@@ -57,16 +58,40 @@ func (w *Writer) piece(p link.WordPiece) string {
 		}
 		return "no"
 	}
-	return w.Speech.Say(w.Reg[p.Node], p.Dim)
+	return w.say(p.Node, p.Dim)
+}
+
+// say speaks a value. What rests on a range, as the case states it or the
+// vocabulary has it, is told as one: its middle was never said. A length is told at
+// the target sizes, and how far it may stray is for the limits to say.
+func (w *Writer) say(n tape.Node, d quantity.Dim) string {
+	if d != quantity.LengthDim && w.uses(n, w.Ranged) {
+		if is, ok := w.between(n, w.Ranged, mostRanged); ok {
+			return w.span(is, d)
+		}
+	}
+	return w.Speech.Say(w.Reg[n], d)
+}
+
+func (w *Writer) span(is interval.I, d quantity.Dim) string {
+	low, high := w.Speech.Say(is.Lo, d), w.Speech.Say(is.Hi, d)
+	if low == high {
+		return low
+	}
+	return low + " to " + high
 }
 
 // Rests reports whether a value rests on something that is not known.
 func (w *Writer) Rests(n tape.Node) bool {
-	if len(w.Unknown) == 0 {
+	return w.uses(n, w.Unknown)
+}
+
+func (w *Writer) uses(n tape.Node, open map[tape.Node]interval.I) bool {
+	if len(open) == 0 {
 		return false
 	}
 	for _, s := range w.Option.Program.Uses(n) {
-		if _, unstated := w.Unknown[s]; unstated {
+		if _, is := open[s]; is {
 			return true
 		}
 	}
@@ -81,44 +106,40 @@ func (w *Writer) mayBe(n tape.Node, d quantity.Dim, number bool) string {
 	if !number {
 		return unknown
 	}
-	is, ok := w.between(n)
+	is, ok := w.between(n, w.Unknown, mostCorners)
 	if !ok || !(is.Width() <= 2*math.Abs(w.Reg[n])) {
 		return unknown
 	}
-	low, high := w.Speech.Say(is.Lo, d), w.Speech.Say(is.Hi, d)
-	if low == high {
-		return low
-	}
-	return low + " to " + high
+	return w.span(is, d)
 }
 
-// mostCorners bounds how many unknown inputs are tried at both their ends.
-const mostCorners = 8
+// How many inputs are tried at both their ends: of what is not known, of ranges.
+const mostCorners, mostRanged = 8, 3
 
-// between is the least and most of a value at the ends of what is not known.
+// between is the least and most of a value at the ends of what is open.
 // What is not known is mostly columns of one row, on which a value hangs one way:
 // an enclosure would be far too wide, as it forgets that they go together.
-func (w *Writer) between(n tape.Node) (interval.I, bool) {
+func (w *Writer) between(n tape.Node, open map[tape.Node]interval.I, most int) (interval.I, bool) {
 	var free []tape.Node
 	for _, s := range w.Option.Uses(n) {
-		span, unstated := w.Unknown[s.Node]
+		span, is := open[s.Node]
 		switch {
-		case !unstated:
+		case !is:
 		case s.YesNo || len(s.Words) > 0 || math.IsInf(span.Width(), 0):
 			return interval.I{}, false
 		default:
 			free = append(free, s.Node)
 		}
 	}
-	if len(free) > mostCorners {
+	if len(free) > most {
 		return interval.I{}, false
 	}
 	prog, reg := w.Option.Program.Only(n), slices.Clone(w.Reg)
 	is := interval.Point(w.Reg[n])
 	for corner := range 1 << len(free) {
 		for k, s := range free {
-			if reg[s] = w.Unknown[s].Lo; corner>>k&1 == 1 {
-				reg[s] = w.Unknown[s].Hi
+			if reg[s] = open[s].Lo; corner>>k&1 == 1 {
+				reg[s] = open[s].Hi
 			}
 		}
 		prog.Run(reg)
