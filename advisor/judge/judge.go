@@ -84,7 +84,7 @@ func (b *Bench) Judge(c link.Combination) (*Judged, error) {
 			if err != nil {
 				return nil, err
 			}
-			if j.Open() && better(j, best) { // a lock that helps nothing is not told of
+			if j.Open() && !j.unfound() && (better(j, best) || best.unfound()) { // a lock that helps nothing is not told of
 				best = j
 			}
 		}
@@ -262,7 +262,7 @@ func (b *Bench) enough(best, j *Judged, i int) bool {
 // it is wanted. What the quick look found to work is not lost: where the large
 // budget climbs astray, the quick look's own way is gone again.
 func (b *Bench) Finish(j *Judged, large bool) error {
-	near, beat, worked := j.Model.Near, j.Model.Beat, j.Found.Works == solve.Yes
+	near, beat, worked, quick := j.Model.Near, j.Model.Beat, j.Found.Works == solve.Yes, *j
 	j.Model.Near, j.Model.Beat = j.Found.Design, nil
 	budget := solve.Again
 	if large {
@@ -271,6 +271,9 @@ func (b *Bench) Finish(j *Judged, large bool) error {
 	if b.solve(j, budget); worked && j.Found.Works != solve.Yes {
 		j.Model.Near, j.Model.Beat = near, beat
 		b.solve(j, solve.Again)
+	}
+	if worked && j.Found.Works != solve.Yes {
+		*j = quick
 	}
 	j.Model.Shared.Rest()
 	return nil

@@ -113,13 +113,15 @@ func (w *Writer) side(base *rules.Base, n tape.Node) string {
 }
 
 // Decisive puts what no shop and no wish could change before the rest of what
-// blocks; the order is otherwise kept.
+// blocks, and what can be told in full first; the order is otherwise kept.
 func Decisive(reasons []answer.Reason) []answer.Reason {
 	group := func(r answer.Reason) int {
 		switch {
 		case !r.Blocks:
-			return 2
+			return 3
 		case r.Ground == "shop" || r.Ground == "wish":
+			return 2
+		case strings.Contains(r.Text, unknown):
 			return 1
 		}
 		return 0

@@ -102,7 +102,6 @@ func (w *Writer) uses(n tape.Node, open map[tape.Node]interval.I) bool {
 // that is narrow enough to be of use: of two metals it may be made of, not of
 // any metal.
 func (w *Writer) mayBe(n tape.Node, d quantity.Dim, number bool) string {
-	const unknown = "(not known)"
 	if !number {
 		return unknown
 	}
@@ -112,6 +111,9 @@ func (w *Writer) mayBe(n tape.Node, d quantity.Dim, number bool) string {
 	}
 	return w.span(is, d)
 }
+
+// unknown stands in a sentence for a value that nobody knows.
+const unknown = "(not known)"
 
 // How many inputs are tried at both their ends: of what is not known, of ranges.
 const mostCorners, mostRanged = 8, 3

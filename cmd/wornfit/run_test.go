@@ -102,7 +102,7 @@ func TestExitCodes(t *testing.T) {
 
 // An error is at most two lines, names no Go type and ends without a stop.
 func TestErrorsAreTwoPlainLines(t *testing.T) {
-	for _, args := range []string{"advize", "advise", "advise x.yaml", "advise --x", "size " + lever + " y", "advise --speak", "advise --fit", "compare " + lever + " knurl", "advise ."} {
+	for _, args := range []string{"advize", "advise", "advise x.yaml", "advise --x", "size " + lever + " y", "advise --speak", "advise --fit", "compare " + lever + " knurll", "advise ."} {
 		got := try(t, nil, strings.Fields(args)...)
 		lines := strings.Split(strings.TrimSuffix(got.err, "\n"), "\n")
 		if len(lines) > 2 || !strings.HasPrefix(lines[0], "wornfit: error: ") || len(lines) == 2 && !strings.HasPrefix(lines[1], "wornfit: hint: ") {

@@ -19,7 +19,7 @@ func pad(s string, to int) string { return s + strings.Repeat(" ", max(to-width(
 // inside a number or between a number and its unit. A word too long for a line
 // breaks after a sign, then after a hyphen.
 func wrap(text string, to int) []string {
-	to = max(to, 8)
+	to = max(to, 1)
 	var lines []string
 	line := ""
 	for _, w := range tokens(text) {
