@@ -12,7 +12,7 @@ import (
 //	go test -run - -bench Advise -benchmem ./advisor
 func BenchmarkAdvise(b *testing.B) {
 	rules := base(b)
-	for _, name := range []string{"lever-eye", "gear-bore", "loose-hub"} {
+	for _, name := range []string{"lever-eye", "gear-bore", "loose-hub", "guide-rod", "keyed-sprocket", "old-implement", "roaster-drum"} {
 		c := read(b, rules, shipped(b, name))
 		b.Run(name, func(b *testing.B) {
 			b.ReportAllocs()

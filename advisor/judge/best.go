@@ -137,6 +137,10 @@ func demands(p *link.Part) int { return len(p.Needs) + len(p.Limits) }
 // easiest to mend, as far as a first look tells.
 const mostOut = 2
 
+// mostUnsure is how many of a name are worked out when none of it can be told to
+// work: those that may earn most. Points say little of what is not known to work.
+const mostUnsure = 4
+
 // Round gives the options to be worked out next; none: the contest is decided.
 func (c *Contest) Round() []link.Combination {
 	var next []*entry
@@ -186,15 +190,20 @@ func undecided(list []*entry, want, width int) []*entry {
 	}
 	slices.SortFunc(found, func(a, b standing) int { return b.compare(a) })
 	var out []*entry
-	outs := 0
+	outs, unsure := 0, 0
 	for _, e := range list {
-		if e.Out {
+		switch {
+		case e.Out:
 			outs++
+		case e.unsure:
+			unsure++
 		}
 		if e.judged != nil || len(out) == width {
 			continue
 		}
 		switch {
+		case e.unsure && (want > 1 || open && unsure > mostUnsure):
+			return out // of what cannot be told to work a name shows its most hopeful
 		case len(found) >= want && (e.Out || e.hope().compare(found[want-1]) <= 0):
 			return out
 		case e.Out && (open || want > 1 && known || outs > mostOut):

@@ -253,7 +253,8 @@ func (j *Judged) before(k *Judged) bool {
 // enough reports whether the ith set, and so all after it, need not be solved.
 func (b *Bench) enough(best, j *Judged, i int) bool {
 	if j.Open() {
-		return best.Open() && best.Verdict != answer.CantTell && best.Mark.Points >= j.most
+		told := best.Verdict != answer.CantTell || best.Found.Works == solve.Depends && j.mustHangs()
+		return best.Open() && told && best.Mark.Points >= j.most
 	}
 	return best.Open() || i >= mostRuled
 }

@@ -63,11 +63,15 @@ func (b *Bench) Rough(c link.Combination) (Rough, error) {
 	return r, nil
 }
 
-// mustHangs reports a must that no size decides, only what nobody stated.
+// mustHangs reports a must that no size decides, only what nobody stated: a need
+// that hangs on no pick, or a limit that a glance says is never sure.
 func (j *Judged) mustHangs() bool {
 	for i := range j.Found.States {
 		c, s := &j.Option.Checks[i], &j.Found.States[i]
-		if c.Strength == link.Must && s.Holds == solve.Depends && !j.picked(c.Margin) && (c.When == 0 || !j.picked(c.When)) {
+		if c.Strength != link.Must || s.Holds != solve.Depends {
+			continue
+		}
+		if !c.Need && s.Applies == solve.Yes || !j.picked(c.Margin) && (c.When == 0 || !j.picked(c.When)) {
 			return true
 		}
 	}

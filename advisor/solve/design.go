@@ -66,8 +66,33 @@ func (q *problem) fixed(states []State, box []interval.I) {
 			q.judgeRow(r, states, false)
 		case !r.must && r.sure && q.lost(r, box, work):
 			states[r.check].Holds = No
+		case r.must && r.sure && q.neverSure(r, box, work):
+			states[r.check].Holds = Depends
 		}
 	}
+}
+
+// neverSure reports a row that no design in the box keeps at one end or the other
+// of something that nobody knows.
+func (q *problem) neverSure(r *row, box, work []interval.I) bool {
+	for _, k := range r.at {
+		s := &q.slots[k]
+		if s.class != unknown || s.picked {
+			continue
+		}
+		whole := s.span
+		for _, end := range []float64{whole.Lo, whole.Hi} {
+			if math.IsInf(end, 0) {
+				continue
+			}
+			s.span = interval.Point(end)
+			lost := q.lost(r, box, work)
+			if s.span = whole; lost {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // lost reports a row that is broken all over a box, whatever the rest may be.

@@ -27,6 +27,7 @@ type slot struct {
 	class    class
 	span     interval.I
 	discrete bool // a word or yes-no: only whole codes
+	picked   bool // a column of a picked row: a better row may be taken
 }
 
 // row is a limit as the search sees it: kept when its margin is >= 0.
@@ -156,12 +157,15 @@ func (q *problem) given() {
 			continue
 		}
 		q.reg[s.Node] = k.Best
-		discrete := len(s.Words) > 0 || q.prog.Kind(s.Node) == lang.YesNo
+		is := slot{node: s.Node, name: s.Name, span: k.Value, picked: s.Kind == link.PickSlot}
+		is.discrete = len(s.Words) > 0 || q.prog.Kind(s.Node) == lang.YesNo
 		switch {
 		case !k.Is:
-			q.addSlot(slot{node: s.Node, name: s.Name, class: unknown, span: k.Value, discrete: discrete})
+			is.class = unknown
+			q.addSlot(is)
 		case k.Value.Lo < k.Value.Hi:
-			q.addSlot(slot{node: s.Node, name: s.Name, class: read, span: k.Value, discrete: discrete})
+			is.class = read
+			q.addSlot(is)
 		}
 	}
 }
