@@ -144,7 +144,7 @@ func thorough(shop *judge.Bench, judged []*judge.Judged, only []string) error {
 		name := j.Name()
 		asked := slices.Contains(only, j.Combination.ID) || slices.Contains(only, name) && !seen[name]
 		if asked || (i < shown || !seen[name]) && j.Open() {
-			list, full[j] = append(list, j), asked || i == 0 || j.Verdict == answer.CantTell
+			list, full[j] = append(list, j), asked || i == 0 || j.Open() && j.Unfound()
 		}
 		seen[name] = true
 	}

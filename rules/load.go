@@ -103,6 +103,7 @@ func (l *loader) each(p string, read func(*yamldoc.Doc)) {
 func (l *loader) finish() {
 	in := &l.base.Input
 	for _, d := range l.drafts {
+		d.part.Index()
 		in.Parts = append(in.Parts, d.part)
 	}
 	in.Given = map[string]lang.Type{}

@@ -41,7 +41,8 @@ type Bench struct {
 	Asked   []string     // ids and trade names that are to be told in full
 	Solver  solve.Solver // nil: the search of package solve
 
-	parts map[*link.Part]verdictAlone // filled by Alone; nil: not looked at
+	parts  map[*link.Part]verdictAlone // filled by Alone; nil: not looked at
+	linked *sync.Map                   // by id: the *link.Option of what Rough left open, until it is judged
 }
 
 // Judged is an option as far as it has been worked out.
@@ -84,7 +85,7 @@ func (b *Bench) Judge(c link.Combination) (*Judged, error) {
 			if err != nil {
 				return nil, err
 			}
-			if j.Open() && !j.unfound() && (better(j, best) || best.unfound()) { // a lock that helps nothing is not told of
+			if j.Open() && !j.Unfound() && (better(j, best) || best.Unfound()) { // a lock that helps nothing is not told of
 				best = j
 			}
 		}
@@ -112,12 +113,9 @@ func (j *Judged) slipping() []string {
 // A set is solved only while it may still beat the best found: the glance tells
 // the most it can earn.
 func (b *Bench) judge(c link.Combination) (*Judged, error) {
-	if out, err := b.screen(c); out != nil || err != nil {
+	o, out, err := b.open(c)
+	if out != nil || err != nil {
 		return out, err
-	}
-	o, err := c.Sketch(b.Base.Input)
-	if err != nil {
-		return nil, err
 	}
 	known := b.Given.Fill(o)
 	sets, _, cut := o.PickSets(known, b.Given.Rows, mostSets)
@@ -145,7 +143,7 @@ func (b *Bench) judge(c link.Combination) (*Judged, error) {
 			b.against(j, best)
 		}
 		b.solve(j, solve.Quick)
-		if best == nil || !j.Found.Passed && (better(j, best) || best.unfound()) {
+		if best == nil || !j.Found.Passed && (better(j, best) || best.Unfound()) {
 			best = j
 		}
 	}
@@ -166,8 +164,22 @@ func (b *Bench) over(c link.Combination, o *link.Option, known map[string]link.K
 	return j.Found.Box
 }
 
-// unfound reports whether the search ended with neither a design nor a proof.
-func (j *Judged) unfound() bool { return j.Found.Works == solve.NotProved }
+// Unfound reports whether the search ended with neither a design nor a proof.
+func (j *Judged) Unfound() bool { return j.Found.Works == solve.NotProved }
+
+// open links an option, unless needs alone rule it out. What Rough has linked is
+// not linked again.
+func (b *Bench) open(c link.Combination) (o *link.Option, out *Judged, err error) {
+	if b.linked != nil && len(c.Locks) == 0 {
+		if was, ok := b.linked.LoadAndDelete(c.ID); ok {
+			return was.(*link.Option), nil, nil
+		}
+	}
+	if out, err = b.screen(c); out == nil && err == nil {
+		o, err = c.Sketch(b.Base.Input)
+	}
+	return o, out, err
+}
 
 // screen rules out by needs alone, before the option is linked; nil: it may be
 // open, or is to be told in full.

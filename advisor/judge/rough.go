@@ -57,6 +57,9 @@ func (b *Bench) Rough(c link.Combination) (Rough, error) {
 	}
 	r.Out, r.Most, r.kind, r.broken = !j.Open(), j.most, j.Kind, j.broken()
 	r.unsure = !r.Out && j.mustHangs()
+	if !r.Out && b.linked != nil && len(c.Locks) == 0 {
+		b.linked.Store(c.ID, o)
+	}
 	if r.Out && len(sets[0].Failed) == 0 {
 		return r, b.lockedRough(&r, j)
 	}

@@ -19,6 +19,10 @@ const (
 // to be worth doing later. Common practice, no source.
 const leastGain = 3
 
+// leastLonger is how much longer it must last than what gets it going now.
+// Common practice, no source.
+const leastLonger = 1.5
+
 // TwoSteps is what to do when time rules: what gets the machine going now, and
 // what is the better repair when there is time. nil: one repair is both.
 func (b *Bench) TwoSteps(list []*Judged) *answer.TwoSteps {
@@ -37,7 +41,7 @@ func (b *Bench) TwoSteps(list []*Judged) *answer.TwoSteps {
 	}
 	proper, ahead := best, b.unhurried(best)
 	for _, j := range working[1:] {
-		if p := b.unhurried(j); p > ahead {
+		if p := b.unhurried(j); p > ahead && outlasts(j, best) {
 			proper, ahead = j, p
 		}
 	}
@@ -45,6 +49,13 @@ func (b *Bench) TwoSteps(list []*Judged) *answer.TwoSteps {
 		return nil
 	}
 	return b.steps(best, proper, "")
+}
+
+// outlasts reports whether a repair lasts enough longer than another, as far as
+// both are known: else doing it twice gains nothing.
+func outlasts(j, now *Judged) bool {
+	a, b := j.Mark.Scores["life"], now.Mark.Scores["life"]
+	return !(a.Value > 0 && b.Value > 0) || a.Value >= leastLonger*b.Value
 }
 
 // inTime finds what is back in service before the deadline when the best is not.

@@ -82,7 +82,7 @@ func (j *Judged) word() answer.Option {
 	for pick, row := range j.Set.Rows {
 		a.Picks[pick] = row
 	}
-	a.Reasons = why.Decisive(append(j.noRows(b, w), w.Reasons(b.Base, &j.Found)...))
+	a.Reasons = why.Decisive(append(j.noRows(b, w), w.Reasons(b.Base, &j.Found)...), j.Kind)
 	a.Conflict = append(a.Conflict, why.Conflict(a.Reasons)...)
 	a.Missing = append(a.Missing, b.missing(j)...)
 	j.scores(b, &a)

@@ -112,14 +112,15 @@ func (w *Writer) side(base *rules.Base, n tape.Node) string {
 	return ""
 }
 
-// Decisive puts what no shop and no wish could change before the rest of what
-// blocks, and what can be told in full first; the order is otherwise kept.
-func Decisive(reasons []answer.Reason) []answer.Reason {
+// Decisive puts what blocks for the reason that decided, the world or the shop or
+// a wish, before the rest of what blocks, and what can be told in full first; the
+// order is otherwise kept.
+func Decisive(reasons []answer.Reason, kind string) []answer.Reason {
 	group := func(r answer.Reason) int {
 		switch {
 		case !r.Blocks:
 			return 3
-		case r.Ground == "shop" || r.Ground == "wish":
+		case kindOf(r.Ground) != kind:
 			return 2
 		case strings.Contains(r.Text, unknown):
 			return 1
@@ -128,6 +129,17 @@ func Decisive(reasons []answer.Reason) []answer.Reason {
 	}
 	slices.SortStableFunc(reasons, func(a, b answer.Reason) int { return group(a) - group(b) })
 	return reasons
+}
+
+// kindOf is the kind of ruled out that a broken rule of this ground is.
+func kindOf(ground string) string {
+	switch ground {
+	case "shop":
+		return answer.NotHere
+	case "wish":
+		return answer.NotWished
+	}
+	return answer.Never
 }
 
 // Decides is the one reason that decided: the first that blocks, else the

@@ -52,23 +52,34 @@ func newEnv(p *Part, j *joint) *env {
 			e.full = j.name + ".lock."
 		}
 	}
-	e.names = make(map[string]private, len(p.Numbers)+len(p.Picks)+len(p.Choose)+len(p.Defines)+len(p.Joints))
-	for i := range p.Numbers {
-		e.names[p.Numbers[i].ID] = private{isNumber, i}
-	}
-	for i := range p.Picks {
-		e.names[p.Picks[i].ID] = private{isPick, i}
-	}
-	for i := range p.Choose {
-		e.names[p.Choose[i].ID] = private{isDim, i}
-	}
-	for i := range p.Joints {
-		e.names[p.Joints[i].Name] = private{isJoint, i}
-	}
-	for i := range p.Defines { // last: a treatment may define a name like its joint's
-		e.names[p.Defines[i].ID] = private{isDefine, i}
+	if e.names = p.names; e.names == nil {
+		e.names = p.listed()
 	}
 	return e
+}
+
+// Index keeps where each private name of a part stands. It is called once the
+// part is whole; a part without is looked through at every link.
+func (p *Part) Index() { p.names = p.listed() }
+
+func (p *Part) listed() map[string]private {
+	names := make(map[string]private, len(p.Numbers)+len(p.Picks)+len(p.Choose)+len(p.Defines)+len(p.Joints))
+	for i := range p.Numbers {
+		names[p.Numbers[i].ID] = private{isNumber, i}
+	}
+	for i := range p.Picks {
+		names[p.Picks[i].ID] = private{isPick, i}
+	}
+	for i := range p.Choose {
+		names[p.Choose[i].ID] = private{isDim, i}
+	}
+	for i := range p.Joints {
+		names[p.Joints[i].Name] = private{isJoint, i}
+	}
+	for i := range p.Defines { // last: a treatment may define a name like its joint's
+		names[p.Defines[i].ID] = private{isDefine, i}
+	}
+	return names
 }
 
 // fileName is the name of a part file in overlays and slots: hub/bush.

@@ -247,6 +247,7 @@ type Part struct {
 	Mistakes []Mistake
 	Cautions []string
 	Types    map[string]lang.Type // every private name's type
+	names    map[string]private   // filled by Index
 }
 
 // dim is what kind of quantity is chosen: a length, unless its range says
