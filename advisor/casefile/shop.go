@@ -3,6 +3,7 @@ package casefile
 import (
 	"maps"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 
@@ -56,9 +57,9 @@ func (r *reader) machine(n yamldoc.Node, seen map[string]fault.Place) Machine {
 	if m.Class = n.Get("class").Text(); checked && m.Class != "" {
 		n.Get("class").Word(classes...)
 	}
-	m.Given = r.columns(n, "machines", []string{sentOut, "price", "days"}, "id", "called", "class", "does", "rate")
+	m.Given = r.columns(n, "machines", []string{sentOut, firm, "price", "days"}, "id", "called", "class", "does", "rate")
 	m.Rate = r.quantity(n.Get("rate"), quantity.RateDim, "40 EUR/h")
-	for _, of := range []string{"price", "days"} { // of a firm
+	for _, of := range []string{firm, "price", "days"} { // of a firm
 		m.Given[of] = Value{Stated: true, Known: true, Text: "0"}
 	}
 	m.Given[sentOut] = Value{Stated: true, Known: true, Text: "no"}
@@ -91,17 +92,18 @@ func (r *reader) heat(n yamldoc.Node, seen map[string]fault.Place) {
 	}
 	none := Value{Stated: true, Known: true, Text: "0"}
 	r.c.Machines = append(r.c.Machines, Machine{ID: id, Called: strings.ReplaceAll(id, "-", " "), Class: id, At: n.At(),
-		Given: map[string]Value{sentOut: {Stated: true, Known: true, Text: "no"}, "price": none, "days": none}})
+		Given: map[string]Value{sentOut: {Stated: true, Known: true, Text: "no"}, firm: none, "price": none, "days": none}})
 }
 
-// sentOut is the column that tells a firm's row from the shop's own.
-const sentOut = "sent_out"
+// sentOut is the column that tells a firm's row from the shop's own, firm the
+// number that tells one firm from the next.
+const sentOut, firm = "sent_out", "firm"
 
 // service reads work that can be sent out: a row like a machine's, with what the
 // firm asks and how long it takes. What is sent out may be more than machines do.
 func (r *reader) service(n yamldoc.Node, seen map[string]fault.Place) Service {
 	s := Service{At: n.At(), Does: texts(n.Need("does", "say what they do, such as grind or spray")), Called: n.Get("called").Text(),
-		Given: r.columns(n, "machines", []string{sentOut}, "id", "called", "does")}
+		Given: r.columns(n, "machines", []string{sentOut, firm}, "id", "called", "does")}
 	if s.Called == "" {
 		s.Called = strings.Join(s.Does, ", ")
 	}
@@ -112,6 +114,8 @@ func (r *reader) service(n yamldoc.Node, seen map[string]fault.Place) Service {
 	s.ID = id
 	verbs := r.verbs(s.Given)
 	s.Given[sentOut] = yes(n)
+	number := float64(len(r.c.Services) + 1)
+	s.Given[firm] = Value{Stated: true, Known: true, Lo: number, Hi: number, Text: strconv.Itoa(len(r.c.Services) + 1)}
 	for _, d := range n.Get("does").Items() {
 		if word, ok := verbs[d.Text()]; ok {
 			s.Given[word] = yes(d)

@@ -109,6 +109,7 @@ type LinkedStep struct {
 	HoursNode, WaitNode, CostsNode, WhenNode tape.Node
 	SentNode                                 tape.Node // yes-no: a firm does it
 	FirmNode, AwayNode                       tape.Node // what a firm asks, and how long the part is away
+	firm                                     tape.Node // which firm; 0: the shop does it
 }
 
 // LinkedScore is one named contribution in the option's program.

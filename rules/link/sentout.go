@@ -10,12 +10,13 @@ import (
 // case lists under sends_out. They are told apart by these columns.
 const (
 	SentOut   = "sent_out" // yes: a firm's
+	theFirm   = "firm"     // 0: the shop
 	firmsAsk  = "price"
 	firmsTake = "days"
 )
 
 // away is what a step costs in money and waiting when a firm does it.
-type away struct{ is, price, days tape.Node }
+type away struct{ is, firm, price, days tape.Node }
 
 // sent lists a pick's row as one that may be a firm's.
 func (l *linker) sent(lw *lowering, e *env, pick string) away {
@@ -28,8 +29,8 @@ func (l *linker) sent(lw *lowering, e *env, pick string) away {
 	if _, has := l.in.column(table, SentOut); !has {
 		return away{}
 	}
-	var nodes [3]tape.Node
-	for i, col := range []string{SentOut, firmsAsk, firmsTake} {
+	var nodes [4]tape.Node
+	for i, col := range []string{SentOut, theFirm, firmsAsk, firmsTake} {
 		n, err := lw.slotOf(row{name: full, table: table, pick: full}, col)
 		if err != nil {
 			_ = l.tell(err, p.At)
@@ -37,12 +38,12 @@ func (l *linker) sent(lw *lowering, e *env, pick string) away {
 		}
 		nodes[i] = n
 	}
-	return away{nodes[0], nodes[1], nodes[2]}
+	return away{nodes[0], nodes[1], nodes[2], nodes[3]}
 }
 
 // outside takes a step off the bench when a firm does it. The firm's price counts
 // once a pick, on the first of its steps that is done; its days count for every
-// trip: a step after one done here.
+// trip: a step after one done here or by another firm.
 func (l *linker) outside(lw *lowering, e *env, s *LinkedStep) {
 	a := l.sent(lw, e, s.On)
 	if a.is == 0 {
@@ -64,16 +65,18 @@ func (l *linker) outside(lw *lowering, e *env, s *LinkedStep) {
 	}
 	l.paid[s.OnPick] = done
 	s.AwayNode = lw.b.Apply(lang.Cond, a.is, a.days, none)
+	s.firm = a.firm
 	if l.away != 0 {
-		s.AwayNode = lw.b.Apply(lang.Cond, l.away, none, s.AwayNode)
+		there := lw.b.Apply(lang.Equal, l.away, a.firm)
+		s.AwayNode = lw.b.Apply(lang.Cond, there, none, s.AwayNode)
 	}
 }
 
-// leaves notes whether the parts are away after a step.
+// leaves notes which firm has the parts after a step; 0: they are here.
 func (l *linker) leaves(lw *lowering, s *LinkedStep) {
-	now := s.SentNode
-	if now == 0 {
-		now = lw.b.YesNo(false)
+	now := lw.b.Const(0)
+	if s.firm != 0 {
+		now = lw.b.Apply(lang.Cond, s.SentNode, s.firm, now)
 	}
 	if s.WhenNode != 0 && l.away != 0 {
 		now = lw.b.Apply(lang.Cond, s.WhenNode, now, l.away)
