@@ -72,14 +72,19 @@ func (b *Bench) inTime(best *Judged, working []*Judged, limit float64) *answer.T
 			return 0
 		})
 		return &answer.TwoSteps{Text: fmt.Sprintf("Nothing that works is done within %s; the quickest is %s, %s.",
-			b.time(limit), quick.Name(), b.time(b.away(quick)))}
+			quantity.Span(limit), quick.Name(), quantity.Span(b.away(quick)))}
 	}
-	return b.steps(working[at], best, fmt.Sprintf("It must be back within %s. ", b.time(limit)))
+	now := working[at]
+	if !outlasts(best, now) {
+		return &answer.TwoSteps{Now: &now.Combination.ID, Text: fmt.Sprintf("It must be back within %s: %s is the best that is, in %s%s.",
+			quantity.Span(limit), both(now), quantity.Span(b.away(now)), b.lasts(now))}
+	}
+	return b.steps(now, best, fmt.Sprintf("It must be back within %s. ", quantity.Span(limit)))
 }
 
 func (b *Bench) steps(now, then *Judged, before string) *answer.TwoSteps {
 	text := fmt.Sprintf("%sNow: %s gets it going in %s%s. Properly, when there is time: %s, %s%s.", before,
-		both(now), b.time(b.away(now)), b.lasts(now), both(then), b.time(b.away(then)), b.lasts(then))
+		both(now), quantity.Span(b.away(now)), b.lasts(now), both(then), quantity.Span(b.away(then)), b.lasts(then))
 	return &answer.TwoSteps{Now: &now.Combination.ID, Then: &then.Combination.ID, Text: text}
 }
 
@@ -96,10 +101,8 @@ func (b *Bench) lasts(j *Judged) string {
 	if !ok || !(v.Value > 0) {
 		return ""
 	}
-	return " and should last " + b.time(v.Value)
+	return " and should last " + quantity.Span(v.Value)
 }
-
-func (b *Bench) time(s float64) string { return b.Speech.Say(s, quantity.TimeDim) }
 
 // away is how long an option is out of service, s.
 func (b *Bench) away(j *Judged) float64 { return j.Mark.Scores[outOfService].Value }

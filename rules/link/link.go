@@ -23,7 +23,7 @@ type linker struct {
 	over          []tape.Node
 	dimOf         []dimUse
 	sums          map[string]tape.Node // total.*, joined.*
-	away          tape.Node            // number of the firm that has the parts after the steps so far; 0: no step yet
+	away          [2]tape.Node         // number of the firm that has the shaft, the hub, after the steps so far; 0: no step yet
 	paid          map[string]tape.Node // by pick: yes-no, a step so far has its firm's price
 	later         []func()             // what only words ask for, lowered after all that judges
 	bare          bool                 // without words

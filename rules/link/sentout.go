@@ -66,22 +66,40 @@ func (l *linker) outside(lw *lowering, e *env, s *LinkedStep) {
 	l.paid[s.OnPick] = done
 	s.AwayNode = lw.b.Apply(lang.Cond, a.is, a.days, none)
 	s.firm = a.firm
-	if l.away != 0 {
-		there := lw.b.Apply(lang.Equal, l.away, a.firm)
+	if at := l.away[whose(e)[0]]; at != 0 {
+		there := lw.b.Apply(lang.Equal, at, a.firm)
 		s.AwayNode = lw.b.Apply(lang.Cond, there, none, s.AwayNode)
 	}
 }
 
+// whose lists the parts a step needs, 0 the shaft and 1 the hub: a treatment's
+// and its joints' need its own, the finished fit's need both.
+func whose(e *env) []int {
+	if e.joint != nil && e.joint.owner != nil {
+		e = e.joint.owner
+	}
+	switch e.part.Side {
+	case Shaft:
+		return []int{0}
+	case Hub:
+		return []int{1}
+	}
+	return []int{0, 1}
+}
+
 // leaves notes which firm has the parts after a step; 0: they are here.
-func (l *linker) leaves(lw *lowering, s *LinkedStep) {
+func (l *linker) leaves(lw *lowering, e *env, s *LinkedStep) {
 	now := lw.b.Const(0)
 	if s.firm != 0 {
 		now = lw.b.Apply(lang.Cond, s.SentNode, s.firm, now)
 	}
-	if s.WhenNode != 0 && l.away != 0 {
-		now = lw.b.Apply(lang.Cond, s.WhenNode, now, l.away)
+	for _, part := range whose(e) {
+		at := now
+		if s.WhenNode != 0 && l.away[part] != 0 {
+			at = lw.b.Apply(lang.Cond, s.WhenNode, now, l.away[part])
+		}
+		l.away[part] = at
 	}
-	l.away = now
 }
 
 // orSent drops the rows of firms when a row of the shop surely fits.

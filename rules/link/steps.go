@@ -209,7 +209,7 @@ func (l *linker) step(lw *lowering, u stepUse) {
 		s.OnPick = u.e.full + u.s.On
 		l.outside(lw, u.e, &s)
 	}
-	l.leaves(lw, &s)
+	l.leaves(lw, u.e, &s)
 	l.opt.Steps = append(l.opt.Steps, s)
 	at := len(l.opt.Steps) - 1
 	l.last(func() { l.opt.Steps[at].Words = l.words(lw, u.e, u.s.Says, u.s.SaysPieces) })

@@ -35,14 +35,14 @@ func away(o *answer.Option) string {
 	if !ok {
 		return nothing
 	}
-	return Span(s.Value)
+	return quantity.Span(s.Value)
 }
 
 func work(o *answer.Option) string {
 	if len(o.Steps) == 0 {
 		return nothing
 	}
-	return Span(hours(o))
+	return quantity.Span(hours(o))
 }
 
 // open reports whether a verdict leaves an option in the running.

@@ -1,6 +1,9 @@
 package render
 
-import "wornfit/advisor/answer"
+import (
+	"wornfit/advisor/answer"
+	"wornfit/calc/quantity"
+)
 
 // scores shows what each criterion gave and what it is made of: no score
 // without its parts.
@@ -35,7 +38,7 @@ func (p *Page) scores(a *answer.Answer, o *answer.Option, v Voice) {
 func (p *Page) risks(o *answer.Option) {
 	for _, x := range o.Scores["risk"].Parts {
 		if x.Value > 0 {
-			p.Item(indent, "-", "Risk "+figures(100*x.Value)+" %: "+x.Says+".")
+			p.Item(indent, "-", "Risk "+quantity.Figures(100*x.Value)+" %: "+x.Says+".")
 		}
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"wornfit/advisor/answer"
+	"wornfit/calc/quantity"
 )
 
 // cautionMark stands before what must be heeded before the act it warns of.
@@ -44,13 +45,13 @@ func takes(s answer.Step) string {
 		notes = append(notes, "on the "+s.On)
 	}
 	if s.Hours > 0 {
-		notes = append(notes, Span(s.Hours))
+		notes = append(notes, quantity.Span(s.Hours))
 	}
 	if s.Wait > 0 {
 		if s.SentOut {
-			notes = append(notes, "away "+Span(s.Wait))
+			notes = append(notes, "away "+quantity.Span(s.Wait))
 		} else {
-			notes = append(notes, "then "+Span(s.Wait)+" of waiting")
+			notes = append(notes, "then "+quantity.Span(s.Wait)+" of waiting")
 		}
 	}
 	if len(notes) == 0 {

@@ -77,8 +77,8 @@ func TestLimitsRoundInward(t *testing.T) {
 }
 
 func TestSpan(t *testing.T) {
-	for s, want := range map[float64]string{0: "0 h", 45: "45 s", 1800: "30 min", 9000: "2.5 h", 4 * 86400: "4 days", 3 * year: "3 years", 1e12: "over 1000 years", math.Inf(1): "over 1000 years"} {
-		if got := Span(s); got != want {
+	for s, want := range map[float64]string{0: "0 h", 45: "45 s", 1800: "30 min", 9000: "2.5 h", 4 * 86400: "4 days", 3 * 365.25 * 86400: "3 years", 1e12: "over 1000 years", math.Inf(1): "over 1000 years"} {
+		if got := quantity.Span(s); got != want {
 			t.Errorf("%g: %s, not %s", s, got, want)
 		}
 	}

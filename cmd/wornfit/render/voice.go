@@ -103,7 +103,7 @@ func (v Voice) Value(x float64, d quantity.Dim) string {
 		x = math.Inf(int(math.Copysign(1, x)))
 	}
 	if d == quantity.TimeDim {
-		return Span(x)
+		return quantity.Span(x)
 	}
 	text := v.Say(x, d)
 	if v.Money == "" { // no currency is stated: the number alone
@@ -118,42 +118,9 @@ var noCurrency = strings.NewReplacer(" money/", " per ", " money", "")
 // Share says a score: a plain number up to 1 in per cent.
 func (v Voice) Share(x float64, d quantity.Dim) string {
 	if d == quantity.Number && math.Abs(x) <= 1 {
-		return figures(100*x) + " %"
+		return quantity.Figures(100*x) + " %"
 	}
 	return v.Value(x, d)
-}
-
-const (
-	hour = 3600.0
-	day  = 24 * hour
-	year = 365.25 * day
-)
-
-// Span says a time (s) in the unit people think of it in.
-func Span(s float64) string {
-	switch {
-	case math.IsNaN(s):
-		return "not known"
-	case s >= 1000*year:
-		return "over 1000 years"
-	case s >= 2*year:
-		return figures(s/year) + " years"
-	case s >= 3*day:
-		return figures(s/day) + " days"
-	case s >= hour || s == 0:
-		return figures(s/hour) + " h"
-	case s >= 60:
-		return figures(s/60) + " min"
-	}
-	return figures(s) + " s"
-}
-
-// figures writes a tenth below 20 and whole numbers above.
-func figures(x float64) string {
-	if x < 20 {
-		return strings.TrimSuffix(strconv.FormatFloat(x, 'f', 1, 64), ".0")
-	}
-	return strconv.FormatFloat(x, 'f', 0, 64)
 }
 
 // Points says points out of 100.
