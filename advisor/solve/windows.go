@@ -2,6 +2,7 @@ package solve
 
 import (
 	"math"
+	"slices"
 
 	"wornfit/calc/interval"
 	"wornfit/rules/link"
@@ -38,10 +39,8 @@ func (q *problem) aims(kept, all []bool, coords []interval.I, a against) {
 		}
 	}
 	meet(true)
-	for i := range all {
-		if all[i] && !kept[i] && q.rows[i].free { // a should given up: come as near to it as may be
-			toward(q.rows[i].plus, true)
-		}
+	for _, i := range q.givenUp(kept, all) { // come as near to it as may be
+		toward(q.rows[i].plus, true)
 	}
 	meet(false)
 	good := q.coordinates()
@@ -52,6 +51,20 @@ func (q *problem) aims(kept, all []bool, coords []interval.I, a against) {
 	for _, n := range middles {
 		q.middle(active, a, n)
 	}
+}
+
+// givenUp lists the shoulds that are lost, those of the stronger ground first: a
+// fit is not opened for the sake of a workshop rule that is lost as well.
+func (q *problem) givenUp(kept, all []bool) []int {
+	var out []int
+	for i := range all {
+		if r := &q.rows[i]; all[i] && !kept[i] && r.free && r.check >= 0 {
+			out = append(out, i)
+		}
+	}
+	ground := func(i int) int { return int(q.m.Option.Checks[q.rows[i].check].Ground) }
+	slices.SortStableFunc(out, func(a, b int) int { return ground(a) - ground(b) })
+	return out
 }
 
 // pull makes an aim's value as small (or large) as the active rows let it: the
