@@ -18,7 +18,7 @@ type verdictAlone struct {
 // Alone judges each part of a purpose by itself, before options are made of them:
 // what one part cannot bear rules out every option with it.
 func (b *Bench) Alone(purpose *link.Part) error {
-	b.parts, b.linked = map[*link.Part]verdictAlone{}, &sync.Map{}
+	b.parts, b.sketches = map[*link.Part]verdictAlone{}, &sync.Map{}
 	for _, p := range b.Base.Input.Parts {
 		if p.Side == link.Lock || p.Side == link.Purpose && p != purpose {
 			continue

@@ -41,8 +41,8 @@ type Bench struct {
 	Asked   []string     // ids and trade names that are to be told in full
 	Solver  solve.Solver // nil: the search of package solve
 
-	parts  map[*link.Part]verdictAlone // filled by Alone; nil: not looked at
-	linked *sync.Map                   // by id: the *link.Option of what Rough left open, until it is judged
+	parts    map[*link.Part]verdictAlone // filled by Alone; nil: not looked at
+	sketches *sync.Map                   // by id: the *sketch of what Rough left open, until it is judged
 }
 
 // Judged is an option as far as it has been worked out.
@@ -113,20 +113,17 @@ func (j *Judged) slipping() []string {
 // A set is solved only while it may still beat the best found: the glance tells
 // the most it can earn.
 func (b *Bench) judge(c link.Combination) (*Judged, error) {
-	o, out, err := b.open(c)
+	s, out, err := b.open(c)
 	if out != nil || err != nil {
 		return out, err
 	}
-	known := b.Given.Fill(o)
-	sets, _, cut := o.PickSets(known, b.Given.Rows, mostSets)
-	shared, trade := solve.NewShared(), b.Base.NameOf(c)
-	defer shared.Rest()
+	trade := b.Base.NameOf(c)
+	defer s.shared.Rest()
 	var list []*Judged
-	box := b.over(c, o, known, sets, shared)
-	for _, set := range sets {
-		j := &Judged{Combination: c, Option: o, Set: set, Cut: cut, trade: trade, bench: b}
-		j.Model = b.model(o, known, set)
-		j.Model.Shared, j.Model.Box = shared, box
+	for _, set := range s.sets {
+		j := &Judged{Combination: c, Option: s.option, Set: set, Cut: s.cut, trade: trade, bench: b}
+		j.Model = b.model(s.option, s.known, set)
+		j.Model.Shared, j.Model.Box = s.shared, s.box
 		b.glance(j)
 		list = append(list, j)
 		if j.whateverPicked() {
@@ -150,35 +147,60 @@ func (b *Bench) judge(c link.Combination) (*Judged, error) {
 	return best, nil
 }
 
-// over is where every design must lie whichever set of picks is taken: the
-// glances at each need not find it again. nil: one set, or nothing is open.
-func (b *Bench) over(c link.Combination, o *link.Option, known map[string]link.Known, sets []link.PickSet, shared *solve.Shared) []interval.I {
-	if len(sets) < 2 {
-		return nil
-	}
-	j := &Judged{Combination: c, Option: o, bench: b}
-	j.Model = b.model(o, known, sets[0])
-	j.Model.Shared = shared
-	b.joined(j, sets)
-	b.glance(j)
-	return j.Found.Box
-}
-
 // Unfound reports whether the search ended with neither a design nor a proof.
 func (j *Judged) Unfound() bool { return j.Found.Works == solve.NotProved }
 
-// open links an option, unless needs alone rule it out. What Rough has linked is
-// not linked again.
-func (b *Bench) open(c link.Combination) (o *link.Option, out *Judged, err error) {
-	if b.linked != nil && len(c.Locks) == 0 {
-		if was, ok := b.linked.LoadAndDelete(c.ID); ok {
-			return was.(*link.Option), nil, nil
+// sketch is an option linked, with what may be picked for it.
+type sketch struct {
+	option *link.Option
+	known  map[string]link.Known
+	sets   []link.PickSet
+	cut    bool // not every set
+	shared *solve.Shared
+	box    []interval.I // where every design must lie whichever set is taken; nil: one set, or not looked
+}
+
+// open sketches an option, unless needs alone rule it out. What Rough has
+// sketched is not sketched again.
+func (b *Bench) open(c link.Combination) (*sketch, *Judged, error) {
+	if b.sketches != nil && len(c.Locks) == 0 {
+		if was, ok := b.sketches.LoadAndDelete(c.ID); ok {
+			return was.(*sketch), nil, nil
 		}
 	}
-	if out, err = b.screen(c); out == nil && err == nil {
-		o, err = c.Sketch(b.Base.Input)
+	s, out, err := b.sketch(c)
+	if s != nil && len(s.sets) > 1 {
+		b.over(c, s)
 	}
-	return o, out, err
+	return s, out, err
+}
+
+func (b *Bench) sketch(c link.Combination) (*sketch, *Judged, error) {
+	if out, err := b.screen(c); out != nil || err != nil {
+		return nil, out, err
+	}
+	o, err := c.Sketch(b.Base.Input)
+	if err != nil {
+		return nil, nil, err
+	}
+	s := &sketch{option: o, known: b.Given.Fill(o), shared: solve.NewShared()}
+	s.sets, _, s.cut = o.PickSets(s.known, b.Given.Rows, mostSets)
+	return s, nil, nil
+}
+
+// over glances at all sets of picks at once: the glances at each need not find
+// again where a design must lie.
+func (b *Bench) over(c link.Combination, s *sketch) *Judged {
+	j := &Judged{Combination: c, Option: s.option, trade: b.Base.NameOf(c), bench: b}
+	j.Model = b.model(s.option, s.known, s.sets[0])
+	j.Model.Shared = s.shared
+	if len(s.sets) > 1 {
+		b.joined(j, s.sets)
+	}
+	if b.glance(j); len(s.sets) > 1 {
+		s.box = j.Found.Box
+	}
+	return j
 }
 
 // screen rules out by needs alone, before the option is linked; nil: it may be

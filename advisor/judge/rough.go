@@ -31,36 +31,25 @@ func (b *Bench) Rough(c link.Combination) (Rough, error) {
 		r.Out, r.kind, r.broken = true, v.kind, v.broken
 		return r, nil
 	}
-	if out, err := b.screen(c); out != nil || err != nil {
+	s, out, err := b.sketch(c)
+	if out != nil || err != nil {
 		if r.Out, r.judged = true, out; out != nil {
 			r.kind, r.broken = out.Kind, out.broken()
 		}
 		return r, err
 	}
-	o, err := c.Sketch(b.Base.Input)
-	if err != nil {
-		return r, err
-	}
-	known := b.Given.Fill(o)
-	sets, _, _ := o.PickSets(known, b.Given.Rows, mostSets)
-	j := &Judged{Combination: c, Option: o, trade: r.trade, bench: b}
-	j.Model = b.model(o, known, sets[0])
-	j.Model.Shared = solve.NewShared()
-	defer j.Model.Shared.Rest()
-	if len(sets) > 1 {
-		b.joined(j, sets)
-	}
-	b.glance(j)
-	if len(sets[0].Failed) > 0 { // then every set has some
-		j.Set = sets[0]
+	j := b.over(c, s)
+	defer s.shared.Rest()
+	if len(s.sets[0].Failed) > 0 { // then every set has some
+		j.Set = s.sets[0]
 		b.noRow(j)
 	}
 	r.Out, r.Most, r.kind, r.broken = !j.Open(), j.most, j.Kind, j.broken()
 	r.unsure = !r.Out && j.mustHangs()
-	if !r.Out && b.linked != nil && len(c.Locks) == 0 {
-		b.linked.Store(c.ID, o)
+	if !r.Out && b.sketches != nil && len(c.Locks) == 0 {
+		b.sketches.Store(c.ID, s)
 	}
-	if r.Out && len(sets[0].Failed) == 0 {
+	if r.Out && len(s.sets[0].Failed) == 0 {
 		return r, b.lockedRough(&r, j)
 	}
 	return r, nil
