@@ -132,8 +132,9 @@ func unknown(e *rules.Entry) link.Known {
 // Fill gives every input of an option that the case, the vocabulary or the
 // files settle: all but targets, cuts, gauges and picked rows.
 func (s *Source) Fill(o *link.Option) map[string]link.Known {
-	out := map[string]link.Known{}
-	for _, list := range [][]link.Slot{o.Slots, o.Asks()} {
+	asks := o.Asks()
+	out := make(map[string]link.Known, len(o.Slots)+len(asks))
+	for _, list := range [][]link.Slot{o.Slots, asks} {
 		for i := range list {
 			slot := &list[i]
 			switch {

@@ -56,7 +56,7 @@ func (h *hand) given(name string, lo, hi float64, is bool) tape.Node {
 
 // limit adds: the margin is kept at 0 or more.
 func (h *hand) limit(id string, strength link.Strength, ground link.Ground, margin tape.Node) {
-	c := link.Check{FullID: id, Margin: margin}
+	c := link.Check{Rule: &link.Rule{}, FullID: id, Margin: margin}
 	c.ID, c.Strength, c.Ground = id, strength, ground
 	h.o.Checks = append(h.o.Checks, c)
 }

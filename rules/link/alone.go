@@ -32,7 +32,7 @@ func Alone(in Input, p, purpose *Part) (*Option, error) {
 			}
 		})
 	}
-	l.opt.Slots, l.opt.Program = lw.slots, lw.built()
+	l.opt.Slots, l.opt.Program = lw.inputs(), lw.built()
 	l.opt.Checks = slices.DeleteFunc(l.opt.Checks, func(c Check) bool {
 		return c.Margin == 0 || l.opt.asksMore(c.Margin) || c.When != 0 && l.opt.asksMore(c.When)
 	})

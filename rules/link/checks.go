@@ -69,7 +69,7 @@ func (l *linker) when(lw *lowering, e *env, x *lang.Expr) (n tape.Node, never bo
 
 // ruled is a rule under its full id.
 func ruled(e *env, r *Rule) Check {
-	return Check{Rule: *r, Of: e.part, Joint: e.jointName(), FullID: e.said(r.ID)}
+	return Check{Rule: r, Of: e.part, Joint: e.jointName(), FullID: e.said(r.ID)}
 }
 
 // wording gives a rule its words.

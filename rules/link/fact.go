@@ -24,6 +24,6 @@ func Facts(in Input, p, purpose *Part) (*Fact, error) {
 	if l.faults != nil {
 		return nil, l.failed()
 	}
-	out.Program, out.Slots, out.Lowered = lw.built(), lw.slots, lw.lowered
+	out.Program, out.Slots, out.Lowered = lw.built(), lw.inputs(), lw.lowered
 	return out, nil
 }

@@ -173,7 +173,7 @@ func (l *linker) lower() {
 		l.last(func() { l.named(lw, e) })
 	}
 	l.finish()
-	l.opt.Slots, l.opt.Lowered = lw.slots, lw.lowered
+	l.opt.Slots, l.opt.Lowered = lw.inputs(), lw.lowered
 	l.opt.Program = lw.built()
 }
 

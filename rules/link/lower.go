@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 
 	"wornfit/rules/fault"
 	"wornfit/rules/lang"
@@ -42,14 +43,29 @@ type told struct{ fault.Fault }
 func (t told) Unwrap() error { return t.Fault }
 
 // usualSlots is how many inputs most options do with.
-const usualSlots = 160
+const usualSlots = 256
 
 func newLowering(l *linker, pick *Pick) *lowering {
 	lw := &lowering{l: l, b: tape.NewBuilder(), pick: pick, done: map[asked]*outcome{}}
 	if pick == nil {
-		lw.slots = make([]Slot, 0, usualSlots)
+		lw.slots = (*slotRoom.Get().(*[]Slot))[:0]
 	}
 	return lw
+}
+
+// slotRoom is where slots are gathered, as many as there come to be.
+var slotRoom = sync.Pool{New: func() any { s := make([]Slot, 0, usualSlots); return &s }}
+
+// inputs ends gathering slots: a list of just those there are.
+func (lw *lowering) inputs() []Slot {
+	if lw.pick != nil {
+		return lw.slots
+	}
+	out, room := slices.Clone(lw.slots), lw.slots
+	lw.slots = nil
+	clear(room)
+	slotRoom.Put(&room)
+	return out
 }
 
 // built ends lowering: the program of all of it.

@@ -29,7 +29,7 @@ type Dim struct {
 
 // Check is a need or a limit of a linked option.
 type Check struct {
-	Rule
+	*Rule
 	Of          *Part
 	FullID      string // with the joint in front when a hold is used on one: bush.press-tight
 	Need        bool
@@ -85,7 +85,7 @@ type Slot struct {
 // its own Program, whose slots are the columns of the row tried (it.swing), and
 // the givens, numbers and earlier picks they ask for.
 type LinkedPick struct {
-	Pick
+	*Pick
 	Of      *Part
 	Joint   string // of a hold's pick: the joint it is on
 	Full    string // hub/bush.borer, bush.way, purpose/running.class
@@ -100,7 +100,7 @@ type LinkedPick struct {
 
 // LinkedStep is a step with its nodes in the option's program; 0: none.
 type LinkedStep struct {
-	Step
+	*Step
 	Of                                       *Part
 	Joint                                    string
 	FullID                                   string // bush.press-in

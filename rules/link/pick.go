@@ -63,7 +63,7 @@ func (l *linker) pickCircle(all []LinkedPick) {
 }
 
 func (l *linker) pick(main *lowering, e *env, p *Pick) LinkedPick {
-	out := LinkedPick{Pick: *p, Of: e.part, Joint: e.jointName(), Full: e.full + p.ID, Failed: ruled(e, &p.Missing)}
+	out := LinkedPick{Pick: p, Of: e.part, Joint: e.jointName(), Full: e.full + p.ID, Failed: ruled(e, &p.Missing)}
 	l.last(func() {
 		at := slices.IndexFunc(l.opt.Picks, func(o LinkedPick) bool { return o.Full == out.Full })
 		if at >= 0 { // else a circle was told
@@ -81,7 +81,7 @@ func (l *linker) pick(main *lowering, e *env, p *Pick) LinkedPick {
 	if p.Best != nil {
 		out.Best = lw.expr(e, p.Best)
 	}
-	out.Program, out.Slots, out.Lowered = lw.built(), lw.slots, lw.lowered
+	out.Program, out.Slots, out.Lowered = lw.built(), lw.inputs(), lw.lowered
 	return out
 }
 

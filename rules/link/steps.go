@@ -203,7 +203,7 @@ func (l *linker) step(lw *lowering, u stepUse) {
 	if never {
 		return
 	}
-	s := LinkedStep{Step: *u.s, Of: u.e.part, Joint: u.e.jointName(), FullID: u.id(), WhenNode: when,
+	s := LinkedStep{Step: u.s, Of: u.e.part, Joint: u.e.jointName(), FullID: u.id(), WhenNode: when,
 		HoursNode: lw.expr(u.e, u.s.Hours), WaitNode: lw.expr(u.e, u.s.Wait), CostsNode: lw.expr(u.e, u.s.Costs)}
 	if _, ok := u.e.find(u.s.On, isPick); ok {
 		s.OnPick = u.e.full + u.s.On
