@@ -127,7 +127,7 @@ func (w *Writer) between(n tape.Node, open map[tape.Node]interval.I, most int) (
 		span, is := open[s.Node]
 		switch {
 		case !is:
-		case s.YesNo || len(s.Words) > 0 || math.IsInf(span.Width(), 0):
+		case len(s.Words) > 0 && !s.YesNo || math.IsInf(span.Width(), 0):
 			return interval.I{}, false
 		default:
 			free = append(free, s.Node)
