@@ -30,6 +30,7 @@ var writtenElsewhere = map[string]string{
 	"new_stated":     "write when_new: 0.03 mm to 0.08 mm",
 	"new_least":      "write when_new: 0.03 mm to 0.08 mm",
 	"new_most":       "write when_new: 0.03 mm to 0.08 mm",
+	"load_stated":    "write load: under duty, and length: under the fit",
 	"gauge_inside":   "list the gauge under gauges:",
 	"gauge_outside":  "list the gauge under gauges:",
 }

@@ -40,6 +40,7 @@ func (c *Condition) Known() map[string]link.Known {
 		}
 	}
 	c.putWhenNew(out)
+	putLoadStated(out)
 	c.rolling(out)
 	for name, inside := range map[string]bool{"shop.gauge_inside": true, "shop.gauge_outside": false} {
 		if g := c.BestGauge(inside); g != nil {
@@ -111,6 +112,16 @@ func (c *Condition) putWhenNew(out map[string]link.Known) {
 		out["fit.new_most"] = link.Known{Value: interval.Point(v.Hi), Best: v.Hi, Is: true, Says: "stated"}
 	}
 	out["fit.new_stated"] = link.Known{Value: interval.Point(is), Best: is, Is: true, Says: "stated"}
+}
+
+// putLoadStated says whether the load is known: what is not told must not be
+// held against a part as the worst it may be.
+func putLoadStated(out map[string]link.Known) {
+	is := 0.0
+	if out["duty.load"].Is && out["fit.length"].Is {
+		is = 1
+	}
+	out["fit.load_stated"] = link.Known{Value: interval.Point(is), Best: is, Is: true, Says: "stated"}
 }
 
 // BestGauge is the finest gauge for a bore or an outside of this fit's size;
