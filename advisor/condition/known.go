@@ -41,6 +41,7 @@ func (c *Condition) Known() map[string]link.Known {
 	}
 	c.putWhenNew(out)
 	putLoadStated(out)
+	c.putKeyway(out)
 	c.rolling(out)
 	for name, inside := range map[string]bool{"shop.gauge_inside": true, "shop.gauge_outside": false} {
 		if g := c.BestGauge(inside); g != nil {
