@@ -33,6 +33,7 @@ var writtenElsewhere = map[string]string{
 	"load_stated":    "write load: under duty, and length: under the fit",
 	"keyway_width":   "write it under next_to_it: - {kind: keyway, distance: 0 mm, size: 8 mm}",
 	"inch_made":      "write nominal: in the units the fit was made in",
+	"bore_stated":    "write bore: under the shaft, 0 mm when it is solid",
 	"gauge_inside":   "list the gauge under gauges:",
 	"gauge_outside":  "list the gauge under gauges:",
 }
