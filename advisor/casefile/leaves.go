@@ -30,6 +30,10 @@ var writtenElsewhere = map[string]string{
 	"new_stated":     "write when_new: 0.03 mm to 0.08 mm",
 	"new_least":      "write when_new: 0.03 mm to 0.08 mm",
 	"new_most":       "write when_new: 0.03 mm to 0.08 mm",
+	"load_stated":    "write load: under duty, and length: under the fit",
+	"keyway_width":   "write it under next_to_it: - {kind: keyway, distance: 0 mm, size: 8 mm}",
+	"inch_made":      "write nominal: in the units the fit was made in",
+	"bore_stated":    "write bore: under the shaft, 0 mm when it is solid",
 	"gauge_inside":   "list the gauge under gauges:",
 	"gauge_outside":  "list the gauge under gauges:",
 }

@@ -225,6 +225,9 @@ func TestOnlyWhatIsKnownLeaves(t *testing.T) {
 	if k["hub.near_oil_hole"].Best != 1 || k["hub.near_keyway"].Best != 0 || !k["hub.near_keyway"].Is {
 		t.Errorf("neighbours: oil hole %+v, keyway %+v", k["hub.near_oil_hole"], k["hub.near_keyway"])
 	}
+	if k["duty.load"].Is || k["fit.load_stated"].Best != 0 || !k["fit.load_stated"].Is {
+		t.Errorf("a load nobody states is called stated: %+v", k["fit.load_stated"])
+	}
 	side := k["hub.one_sided"]
 	check(t, "one-sided wear at most", side.Best, 0.40, 1e-9)
 	if !side.Value.Has(0.21*mm) || side.Value.Has(0.15*mm) {

@@ -40,6 +40,9 @@ func (c *Condition) Known() map[string]link.Known {
 		}
 	}
 	c.putWhenNew(out)
+	putStated(out, "fit.load_stated", "duty.load", "fit.length")
+	putStated(out, "shaft.bore_stated", "shaft.bore")
+	c.putKeyway(out)
 	c.rolling(out)
 	for name, inside := range map[string]bool{"shop.gauge_inside": true, "shop.gauge_outside": false} {
 		if g := c.BestGauge(inside); g != nil {
@@ -111,6 +114,18 @@ func (c *Condition) putWhenNew(out map[string]link.Known) {
 		out["fit.new_most"] = link.Known{Value: interval.Point(v.Hi), Best: v.Hi, Is: true, Says: "stated"}
 	}
 	out["fit.new_stated"] = link.Known{Value: interval.Point(is), Best: is, Is: true, Says: "stated"}
+}
+
+// putStated says under name whether all of these are known: what is not told
+// must not be held against a part as the worst it may be.
+func putStated(out map[string]link.Known, name string, of ...string) {
+	is := 1.0
+	for _, n := range of {
+		if !out[n].Is {
+			is = 0
+		}
+	}
+	out[name] = link.Known{Value: interval.Point(is), Best: is, Is: true, Says: "stated"}
 }
 
 // BestGauge is the finest gauge for a bore or an outside of this fit's size;
