@@ -201,6 +201,24 @@ func (b *Bench) missing(j *Judged) []answer.Missing {
 			add(s.Of)
 		}
 	}
+	return append(out, b.takenWords(j)...)
+}
+
+// takenWords asks for the words that nobody said and that were taken as is
+// usual: another word may give another size.
+func (b *Bench) takenWords(j *Judged) []answer.Missing {
+	var out []answer.Missing
+	seen := map[string]bool{}
+	for _, s := range slices.Concat(j.Option.Slots, j.Option.Asks()) {
+		if seen[s.Name] || s.Kind != link.GivenSlot || len(s.Words) == 0 {
+			continue
+		}
+		seen[s.Name] = true
+		if k, ok := b.Given.Value(s.Name); ok && k.Says == given.Usual {
+			name, ask, with := b.Given.Missing(s.Name)
+			out = append(out, answer.Missing{Name: name, Ask: "not stated; taken as " + s.Words[int(k.Best)] + ". " + ask, With: with})
+		}
+	}
 	return out
 }
 
