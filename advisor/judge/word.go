@@ -201,6 +201,24 @@ func (b *Bench) missing(j *Judged) []answer.Missing {
 			add(s.Of)
 		}
 	}
+	return append(out, b.takenWords(j)...)
+}
+
+// takenWords asks for the words that nobody said and that were taken as is
+// usual, where another word would pick another row.
+func (b *Bench) takenWords(j *Judged) []answer.Missing {
+	var out []answer.Missing
+	value := func(s link.Slot) link.Known { k, _ := b.Given.Value(s.Name); return k }
+	for _, s := range j.Option.Asks() {
+		k := value(s)
+		if len(s.Words) == 0 || k.Says != given.Usual {
+			continue
+		}
+		if slices.ContainsFunc(j.Option.Picks, func(p link.LinkedPick) bool { return p.HangsOn(s.Name, b.Base.Rows(p.From), value) }) {
+			name, ask, with := b.Given.Missing(s.Name)
+			out = append(out, answer.Missing{Name: name, Ask: "not stated; taken as " + s.Words[int(k.Best)] + ". " + ask, With: with})
+		}
+	}
 	return out
 }
 

@@ -99,5 +99,14 @@ func Kernels() []kernel.Kernel {
 					K: Factor(x[4]), Motion: x[5], Surroundings: x[6],
 				}, q.Length(x[7])))
 			}),
+		kernel.Make(kernel.Kernel{
+			Name: "hardness_share", Says: "how hard one face is against another", Result: q.Number,
+			Args:   []kernel.Arg{arg("of", "hardness of the face", q.HardnessHB, 1, 1000, 1), arg("with", "hardness it is held against", q.HardnessHB, 1, 1000, -1)},
+			Source: "a quotient", Grade: basis.Derived,
+		}, "s = H/Hwith",
+			func(x []float64) float64 { return x[0] / x[1] },
+			func(x []float64) (float64, []basis.Note, error) {
+				return kernel.Plain(HardnessShare(Brinell(x[0]), Brinell(x[1])))
+			}),
 	}
 }

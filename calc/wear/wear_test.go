@@ -195,3 +195,17 @@ func ExampleBushLife() {
 	fmt.Printf("%.0f h %v\n", life/3600, err)
 	// Output: 210 h <nil>
 }
+
+// A 60 HRC pin is 654 HB by ASTM E140 (from memory); mild steel beside it is not a third as hard.
+func TestHardnessShareIsAQuotient(t *testing.T) {
+	s, err := wear.HardnessShare(185, 654)
+	kerneltest.Fine(t, err)
+	if math.Abs(s*654-185) > 1e-9 {
+		t.Errorf("185 HB against 654 HB is %v", s)
+	}
+	for _, bad := range [][2]wear.Brinell{{0, 200}, {200, 0}, {wear.Brinell(math.NaN()), 200}} {
+		if _, err := wear.HardnessShare(bad[0], bad[1]); err == nil {
+			t.Errorf("%v passed", bad)
+		}
+	}
+}

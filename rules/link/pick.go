@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"wornfit/calc/interval"
 	"wornfit/rules/fault"
 	"wornfit/rules/tape"
 )
@@ -100,6 +101,31 @@ func (p *LinkedPick) Unsettled(known map[string]Known) []Slot {
 		}
 	}
 	return out
+}
+
+// HangsOn reports whether another value of a given would settle otherwise which of
+// the rows fit; value is what is known of the other givens.
+func (p *LinkedPick) HangsOn(given string, rows []RowValues, value func(Slot) Known) bool {
+	if p.Where == 0 {
+		return false
+	}
+	asked := func(row RowValues, free bool) interval.I {
+		reg := make([]interval.I, p.Program.Len())
+		p.Program.StartI(reg)
+		for _, s := range p.Slots {
+			k := Known{}
+			switch {
+			case s.Pick == "it":
+				k = row.Columns[s.Column]
+			case s.Kind == GivenSlot && !(free && s.Name == given):
+				k = value(s)
+			}
+			reg[s.Node] = orWhole(k, s).Value
+		}
+		p.Program.Enclose(reg)
+		return reg[p.Where]
+	}
+	return slices.ContainsFunc(rows, func(r RowValues) bool { return asked(r, true) != asked(r, false) })
 }
 
 // Asks are the names of givens that the picks ask about, beyond what the
