@@ -96,7 +96,7 @@ const stiff = interference.Give(1e-11) // any: not asked about
 
 var bearingSeat = []formula{
 	{"purpose/bearing-seat.flattened", func(f figures) (float64, bool) {
-		v, ok := val(rolling.Smoothed(f.l("fit.nominal"), f.l("purpose/bearing-seat.tightest"), f.l("low(purpose/bearing-seat.smoothing)")))
+		v, ok := val(rolling.Smoothed(f.l("fit.nominal"), f.l("purpose/bearing-seat.tightest_cold"), f.l("low(purpose/bearing-seat.smoothing)")))
 		return v, ok && v > 0
 	}},
 	{"purpose/bearing-seat.inner_takes", func(f figures) (float64, bool) {
