@@ -49,7 +49,7 @@ var directions = []struct{ option, purpose, rule, better, worse string }{
 	{"shaft-replace+hub-true-up", "sliding", "sliding-act", "shaft_size.target", "hub_bore.target"},
 	{"shaft-true-up+hub-leave+fit-slip", "keyed-hub", "fit.slip-goes-together", "hub.smallest", "shaft_size.target"},
 	{"shaft-true-up+hub-leave+fit-slip", "keyed-hub", "fit.slip-close", "shaft_size.target", "hub.largest"},
-	{"shaft-true-up+hub-leave+fit-slip", "keyed-hub", "fit.key-crushes", "", "hub.largest duty.torque duty.starting_factor lock/key.reserve"},
+	{"shaft-true-up+hub-leave+fit-slip", "keyed-hub", "fit.key-crushes", "", "hub.largest duty.torque duty.starting_factor lock/key.sure"},
 	{"shaft-true-up+hub-leave+fit-slip", "keyed-hub", "keyed-hub-act", "shaft_size.target", "hub.largest"},
 	{"shaft-true-up+hub-leave+fit-press", "bearing-seat", "bearing-seat-squeezed", "fit.play_most", "fit.inner_hotter fit.other_takes fit.outer_raceway"},
 	{"shaft-true-up+hub-leave+fit-press", "bearing-seat", "bearing-seat-shaft-low", "shaft_size.target", ""},
