@@ -80,8 +80,8 @@ func (e *entry) before(o *entry) bool {
 	if d := e.hope().compare(o.hope()); !e.Out && d != 0 {
 		return d > 0
 	}
-	if e.Out && e.kind == o.kind && e.broken == o.broken {
-		if a, b := e.plainness(), o.plainness(); a != b {
+	if e.Out && e.kind == o.kind {
+		if a, b := e.plainness(), o.plainness(); a[0] != b[0] || e.broken == o.broken && a != b {
 			return slices.Compare(a[:], b[:]) < 0
 		}
 	}
@@ -117,8 +117,8 @@ func (s standing) compare(o standing) int {
 func (e *entry) hope() standing { return standing{!e.unsure, e.Most} }
 
 // plainness orders what is ruled out alike by who speaks best for its name: what
-// the name lists first, then the parts that ask least, then the hold that is
-// asked most of.
+// the name lists first, whatever is in its way, then the parts that ask least,
+// then the hold that is asked most of.
 func (e *entry) plainness() [3]int {
 	c, listed := e.Combination, 0
 	if e.trade != nil {

@@ -15,14 +15,9 @@ func Methods(base *rules.Base, purpose *link.Part, options []answer.Option, othe
 	for i := range base.Names {
 		n := &base.Names[i]
 		m := answer.Method{Name: n.ID, Says: n.Says, Verdict: answer.RuledOut, Kind: answer.Never}
-		for k := range options {
-			o := &options[k]
-			if o.Name == nil || *o.Name != n.ID {
-				continue
-			}
+		if o := speaks(n, options); o != nil {
 			m.Best, m.Verdict, m.Kind, m.Rank, m.Points, m.Why = &o.ID, o.Verdict, o.Kind, o.Rank, o.Points, why.Decides(o.Reasons)
 			m.Others = others(n.ID)
-			break
 		}
 		if m.Best == nil {
 			m.Why = n.Cannot[purpose.ID]
@@ -42,6 +37,26 @@ func Methods(base *rules.Base, purpose *link.Part, options []answer.Option, othe
 		return a.Rank - b.Rank
 	})
 	return out
+}
+
+// speaks is the option that stands for a name: its best, or if all of it is ruled
+// out alike what the name lists first.
+func speaks(n *rules.TradeName, options []answer.Option) *answer.Option {
+	var best *answer.Option
+	listed := func(o *answer.Option) int {
+		return max(slices.Index(n.Hub, o.Hub), 0) + max(slices.Index(n.Shaft, o.Shaft), 0)
+	}
+	for i := range options {
+		o := &options[i]
+		switch {
+		case o.Name == nil || *o.Name != n.ID:
+		case best == nil:
+			best = o
+		case best.Verdict == answer.RuledOut && o.Verdict == answer.RuledOut && o.Kind == best.Kind && listed(o) < listed(best):
+			best = o
+		}
+	}
+	return best
 }
 
 // possible reports whether the rule base has the treatments a name asks for.

@@ -6,10 +6,11 @@ import (
 	"strings"
 )
 
+// Exact; a year of 365.25 days is our choice. In s.
 const (
-	anHour = 3600.0
-	aDay   = 24 * anHour
-	aYear  = 365.25 * aDay
+	anHour = 3600.0        // exact
+	aDay   = 24 * anHour   // exact
+	aYear  = 365.25 * aDay // our choice
 )
 
 // Span says a time (s) in the unit people think of it in: s, min, h, days or
