@@ -16,7 +16,6 @@ type publishedRun struct {
 	trade   string   // its trade name
 	asks    []string // as printed, it cannot be told without these
 	assumed []string
-	later   bool              // the rule base may not know it yet
 	picks   map[string]string // must be picked: what was done was done with it
 	sizes   []printedSize
 	values  []printedValue
@@ -157,7 +156,7 @@ var publishedRepairs = []publishedRepair{
 			assumed: []string{held("pin-end", "hub", "hub_bore", "1.4072 in")},
 			sizes:   reamedToPin,
 		}, {
-			says: "old bush out and reamed", option: "shaft-leave+hub-re-bush-press", trade: "bore-and-bush", asks: []string{"hub.bush_outside"}, later: true,
+			says: "old bush out and reamed", option: "shaft-leave+hub-re-bush-press", trade: "bore-and-bush", asks: []string{"hub.bush_outside"},
 			assumed: []string{"rod.bush_outside: 1.4070 in to 1.4074 in", "rod.bush_seat_worn: no"},
 			sizes:   reamedToPin,
 		}},
@@ -187,7 +186,7 @@ var publishedRepairs = []publishedRepair{
 				sizes:   honedToPin,
 			},
 			{
-				says: "new bush in the old one's hole", option: "shaft-leave+hub-re-bush-press", trade: "bore-and-bush", asks: []string{"hub.bush_outside"}, later: true,
+				says: "new bush in the old one's hole", option: "shaft-leave+hub-re-bush-press", trade: "bore-and-bush", asks: []string{"hub.bush_outside"},
 				assumed: []string{"rod.bush_outside: 0.9300 in to 0.9303 in", "rod.bush_seat_worn: no"},
 				sizes:   honedToPin,
 			},
@@ -229,7 +228,7 @@ var publishedRepairs = []publishedRepair{
 			assumed: []string{held("bush", "shaft", "shaft_size", "0.6150 in")},
 			sizes:   boredToShaft,
 		}, {
-			says: "skimmed, new bushes in the old ones' holes", option: "shaft-true-up+hub-re-bush-press", trade: "true-shaft-bush-bore", asks: []string{"hub.bush_outside"}, later: true,
+			says: "skimmed, new bushes in the old ones' holes", option: "shaft-true-up+hub-re-bush-press", trade: "true-shaft-bush-bore", asks: []string{"hub.bush_outside"},
 			assumed: []string{held("bush", "shaft", "shaft_size", "0.6150 in"), "housing.bush_outside: 0.7800 in to 0.7803 in", "housing.bush_seat_worn: no"},
 			sizes:   boredToShaft,
 		}},

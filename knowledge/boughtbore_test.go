@@ -5,7 +5,6 @@ import (
 
 	"wornfit/calc/fits"
 	"wornfit/calc/quantity"
-	"wornfit/rules/link"
 )
 
 // A bought hub's bore is held to lie within the widest that ISO 286 lets an H7
@@ -20,13 +19,7 @@ func TestABoughtBoreIsAnH7(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	reg := make([]float64, o.Program.Len())
-	o.Program.Start(reg)
-	for _, s := range o.Slots {
-		if s.Kind == link.NumberSlot {
-			reg[s.Node] = s.Number.Low
-		}
-	}
+	reg := numbered(o)
 	at, ok := o.Slot("fit.nominal")
 	if !ok {
 		t.Fatal("the option does not ask for fit.nominal")
@@ -64,13 +57,7 @@ func TestABoughtRingIsThatOfItsList(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	reg := make([]float64, o.Program.Len())
-	o.Program.Start(reg)
-	for _, s := range o.Slots {
-		if s.Kind == link.NumberSlot {
-			reg[s.Node] = s.Number.Low
-		}
-	}
+	reg := numbered(o)
 	set := func(name string, v float64) {
 		at, ok := o.Slot(name)
 		if !ok {

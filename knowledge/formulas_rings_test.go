@@ -8,7 +8,6 @@ import (
 	"wornfit/calc/interference"
 	q "wornfit/calc/quantity"
 	"wornfit/calc/strength"
-	"wornfit/rules/link"
 )
 
 func (f figures) sleeve() interference.Ring {
@@ -118,13 +117,7 @@ func TestABoughtShaftGivesTheFitWhenNew(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	reg := make([]float64, o.Program.Len())
-	o.Program.Start(reg)
-	for _, s := range o.Slots {
-		if s.Kind == link.NumberSlot {
-			reg[s.Node] = s.Number.Low
-		}
-	}
+	reg := numbered(o)
 	at := namesOf(o)
 	n := 0
 	for mm := 3.05; mm < 400; mm += 0.7 {

@@ -208,3 +208,15 @@ func (w *world) value(s link.Slot, set *link.PickSet) (float64, error) {
 	}
 	return k.Best, nil
 }
+
+// numbered are the registers of an option with the numbers of its files at their low ends.
+func numbered(o *link.Option) []float64 {
+	reg := make([]float64, o.Program.Len())
+	o.Program.Start(reg)
+	for _, s := range o.Slots {
+		if s.Kind == link.NumberSlot {
+			reg[s.Node] = s.Number.Low
+		}
+	}
+	return reg
+}
