@@ -59,9 +59,7 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 	a.Diagnosis, a.Look = found.Findings, found.Look
 	shop := &judge.Bench{Base: base, Given: known, Speech: ask.Speech, Weights: weights(base, c),
 		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond), Made: made(c, f), Asked: ask.Only}
-	if err := shop.Alone(purpose); err != nil {
-		return nil, err
-	}
+	shop.Alone(purpose)
 	contest, err := held(shop, link.All(base.Input, purpose), ask.All)
 	if err != nil {
 		return nil, err

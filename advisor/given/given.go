@@ -40,8 +40,14 @@ func New(base *rules.Base, cond *condition.Condition) *Source {
 		}
 	}
 	s.rows[boreRow] = s.bore()
+	for _, table := range stated {
+		s.rows[table] = s.listed(table)
+	}
 	return s
 }
+
+// stated are the tables that the case fills.
+var stated = []string{"shop.machines", "shaft.datums", "hub.datums"}
 
 // boreRow is the metal of the bore itself.
 const boreRow = "hub.bush_material"
@@ -202,22 +208,28 @@ func (s *Source) whole(slot *link.Slot) link.Known {
 }
 
 // Rows are the rows of a table: the shop's machines, the axes of a part, or
-// those of the rule base.
+// those of the rule base. They are shared: read them only.
 func (s *Source) Rows(table string) []link.RowValues {
-	if strings.HasPrefix(table, "shop.") || strings.HasSuffix(table, ".datums") {
-		var out []link.RowValues
-		for _, r := range s.cond.Rows(table) {
-			if k := r.Columns[link.SentOut]; table == "shop.machines" && k.Best == 1 {
-				if s.firm(r.Columns) {
-					r.Called += " (price, days or tolerance assumed)"
-				}
-			}
-			s.classed(table, r)
-			out = append(out, link.RowValues{ID: r.ID, Says: r.Called, Columns: r.Columns})
-		}
-		return out
+	if slices.Contains(stated, table) {
+		return s.rows[table]
 	}
 	return s.base.Rows(table)
+}
+
+// listed are the rows of a table as the case states them, with what it leaves out
+// filled in.
+func (s *Source) listed(table string) []link.RowValues {
+	var out []link.RowValues
+	for _, r := range s.cond.Rows(table) {
+		if k := r.Columns[link.SentOut]; table == "shop.machines" && k.Best == 1 {
+			if s.firm(r.Columns) {
+				r.Called += " (price, days or tolerance assumed)"
+			}
+		}
+		s.classed(table, r)
+		out = append(out, link.RowValues{ID: r.ID, Says: r.Called, Columns: r.Columns})
+	}
+	return out
 }
 
 // classed fills in what a case leaves to the class of a machine, and then what

@@ -17,16 +17,14 @@ type verdictAlone struct {
 
 // Alone judges each part of a purpose by itself, before options are made of them:
 // what one part cannot bear rules out every option with it.
-func (b *Bench) Alone(purpose *link.Part) error {
-	b.parts, b.sketches = map[*link.Part]verdictAlone{}, &sync.Map{}
+func (b *Bench) Alone(purpose *link.Part) {
+	b.parts, b.unsettled, b.sketches = map[*link.Part]verdictAlone{}, link.Unsettled{}, &sync.Map{}
 	for _, p := range b.Base.Input.Parts {
 		if p.Side == link.Lock || p.Side == link.Purpose && p != purpose {
 			continue
 		}
-		o, err := link.Alone(b.Base.Input, p, purpose)
-		if err != nil {
-			return err
-		}
+		o, open := link.Alone(b.Base.Input, p, purpose)
+		b.unsettled[p] = open
 		known := b.Given.Fill(o)
 		j := &Judged{Option: o, bench: b}
 		if sets, _, _ := o.PickSets(known, b.Given.Rows, 1); len(sets) > 0 {
@@ -36,7 +34,6 @@ func (b *Bench) Alone(purpose *link.Part) error {
 		b.solve(j, solve.Glance)
 		b.parts[p] = verdictAlone{!j.Open(), j.Kind, j.broken()}
 	}
-	return nil
 }
 
 // aloneOut is what the parts of a combination that are out by themselves come to

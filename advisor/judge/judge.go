@@ -41,8 +41,9 @@ type Bench struct {
 	Asked   []string     // ids and trade names that are to be told in full
 	Solver  solve.Solver // nil: the search of package solve
 
-	parts    map[*link.Part]verdictAlone // filled by Alone; nil: not looked at
-	sketches *sync.Map                   // by id: the *sketch of what Rough left open, until it is judged
+	parts     map[*link.Part]verdictAlone // filled by Alone; nil: not looked at
+	unsettled link.Unsettled              // what Alone could not judge
+	sketches  *sync.Map                   // by id: the *sketch of what Rough left open, until it is judged
 }
 
 // Judged is an option as far as it has been worked out.

@@ -46,8 +46,8 @@ func (b *Bench) Rough(c link.Combination) (Rough, error) {
 	}
 	r.Out, r.Most, r.kind, r.broken = !j.Open(), j.most, j.Kind, j.broken()
 	r.unsure = !r.Out && j.mustHangs()
-	if !r.Out && b.sketches != nil && len(c.Locks) == 0 {
-		b.sketches.Store(c.ID, s)
+	if !r.Out {
+		b.keep(c, s)
 	}
 	if r.Out && len(s.sets[0].Failed) == 0 {
 		return r, b.lockedRough(&r, j)

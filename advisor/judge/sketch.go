@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"maps"
 	"slices"
 
 	"wornfit/advisor/answer"
@@ -22,8 +23,8 @@ type sketch struct {
 // open sketches an option, unless needs alone rule it out. What Rough has
 // sketched is not sketched again.
 func (b *Bench) open(c link.Combination) (*sketch, *Judged, error) {
-	if b.sketches != nil && len(c.Locks) == 0 {
-		if was, ok := b.sketches.LoadAndDelete(c.ID); ok {
+	if b.sketches != nil {
+		if was, ok := b.sketches.LoadAndDelete(sketchKey(c)); ok {
 			return was.(*sketch), nil, nil
 		}
 	}
@@ -32,6 +33,23 @@ func (b *Bench) open(c link.Combination) (*sketch, *Judged, error) {
 		b.over(c, s)
 	}
 	return s, out, err
+}
+
+// keep keeps the sketch of what is left open until it is judged. Locks that are
+// only tried are left out: few of them are ever judged.
+func (b *Bench) keep(c link.Combination, s *sketch) {
+	if b.sketches != nil && (len(c.Locks) == 0 || len(c.Purpose.Locks) > 0) {
+		b.sketches.Store(sketchKey(c), s)
+	}
+}
+
+// sketchKey tells combinations apart, by their locks too.
+func sketchKey(c link.Combination) string {
+	key := c.ID
+	for _, joint := range slices.Sorted(maps.Keys(c.Locks)) {
+		key += "+" + joint + ":" + c.Locks[joint].ID
+	}
+	return key
 }
 
 func (b *Bench) sketch(c link.Combination) (*sketch, *Judged, error) {
@@ -63,17 +81,27 @@ func (b *Bench) over(c link.Combination, s *sketch) *Judged {
 }
 
 // screen rules out by needs alone, before the option is linked; nil: it may be
-// open, or is to be told in full.
+// open, or is to be told in full. What is ruled out tells all its needs.
 func (b *Bench) screen(c link.Combination) (*Judged, error) {
 	trade := b.Base.NameOf(c)
 	if slices.Contains(b.Asked, c.ID) || trade != nil && slices.Contains(b.Asked, trade.ID) {
 		return nil, nil
 	}
-	o, err := c.Needs(b.Base.Input)
-	if err != nil {
+	if !b.aloneOut(c).out {
+		if j, err := b.needs(c, b.unsettled); j == nil || err != nil {
+			return nil, err
+		}
+	}
+	return b.needs(c, nil)
+}
+
+// needs judges the needs of an option that are open; nil: they do not rule it out.
+func (b *Bench) needs(c link.Combination, open link.Unsettled) (*Judged, error) {
+	o, err := c.Needs(b.Base.Input, open)
+	if err != nil || len(o.Checks) == 0 {
 		return nil, err
 	}
-	j := &Judged{Combination: c, Option: o, trade: trade, bench: b}
+	j := &Judged{Combination: c, Option: o, trade: b.Base.NameOf(c), bench: b}
 	j.Model = b.model(o, b.Given.Fill(o), link.PickSet{})
 	if b.solve(j, solve.Glance); j.Verdict != answer.RuledOut {
 		return nil, nil

@@ -5,8 +5,10 @@ import "slices"
 // Alone links what a part demands whatever it is joined with: its needs, the
 // neighbours it cannot bear and its picks, each as far as it rests on the case
 // and on the part itself. What rests on another file of the option is left out,
-// so what is ruled out here is ruled out in every option with the part.
-func Alone(in Input, p, purpose *Part) (*Option, error) {
+// so what is ruled out here is ruled out in every option with the part; open are
+// the needs left out. The neighbours a hold or a purpose cannot bear are those of
+// the parts it is used on, and are left out too.
+func Alone(in Input, p, purpose *Part) (o *Option, open []*Rule) {
 	in.Trace = false
 	l := &linker{in: &in, bare: true, alone: true, opt: &Option{Purpose: purpose}, holds: map[string]*env{}, locks: map[string]*env{}}
 	e := newEnv(p, nil)
@@ -20,7 +22,9 @@ func Alone(in Input, p, purpose *Part) (*Option, error) {
 	}
 	lw := newLowering(l, nil)
 	for i := range p.Needs {
-		l.ifItCan(func() { l.check(lw, e, &p.Needs[i]) })
+		if !l.ifItCan(func() { l.check(lw, e, &p.Needs[i]) }) {
+			open = append(open, &p.Needs[i])
+		}
 	}
 	if p.Side == Shaft || p.Side == Hub {
 		l.ifItCan(func() { l.features(lw, e) })
@@ -36,14 +40,16 @@ func Alone(in Input, p, purpose *Part) (*Option, error) {
 	l.opt.Checks = slices.DeleteFunc(l.opt.Checks, func(c Check) bool {
 		return c.Margin == 0 || l.opt.asksMore(c.Margin) || c.When != 0 && l.opt.asksMore(c.When)
 	})
-	return l.opt, nil
+	return l.opt, open
 }
 
-// ifItCan does a piece of work and forgets it when it asked for what is not there.
-func (l *linker) ifItCan(work func()) {
+// ifItCan does a piece of work, and forgets it when it asked for what is not there.
+func (l *linker) ifItCan(work func()) bool {
 	checks := len(l.opt.Checks)
 	work()
-	if l.faults != nil {
-		l.opt.Checks, l.faults = l.opt.Checks[:checks], nil
+	if l.faults == nil {
+		return true
 	}
+	l.opt.Checks, l.faults = l.opt.Checks[:checks], nil
+	return false
 }

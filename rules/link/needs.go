@@ -6,20 +6,30 @@ import (
 	"wornfit/rules/tape"
 )
 
+// Unsettled are the needs of each part that Alone could not judge. Of a part that
+// it does not list, that is all of them.
+type Unsettled map[*Part][]*Rule
+
 // Needs links no more of a combination than its needs that rest on no pick and
-// no size: what may rule it out before anything is worked out.
-func (c Combination) Needs(in Input) (*Option, error) {
-	return link(in, c, (*linker).lowerNeeds, false)
+// no size, and of those only what is unsettled: what may rule it out before
+// anything is worked out.
+func (c Combination) Needs(in Input, open Unsettled) (*Option, error) {
+	return link(in, c, func(l *linker) { l.lowerNeeds(open) }, false)
 }
 
-func (l *linker) lowerNeeds() {
+func (l *linker) lowerNeeds(open Unsettled) {
 	lw := newLowering(l, nil)
 	l.dims(lw)
 	for _, e := range l.envs() {
+		needs, looked := open[e.part]
 		for i := range e.part.Needs {
-			l.check(lw, e, &e.part.Needs[i])
+			if r := &e.part.Needs[i]; !looked || slices.Contains(needs, r) {
+				l.check(lw, e, r)
+			}
 		}
-		l.features(lw, e)
+		if !looked || e.part.Side != Shaft && e.part.Side != Hub {
+			l.features(lw, e)
+		}
 	}
 	l.finish()
 	l.opt.Dims, l.opt.Slots, l.opt.Lowered = nil, lw.inputs(), lw.lowered

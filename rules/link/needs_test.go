@@ -13,7 +13,7 @@ func TestNeedsAreThoseOfTheOption(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			few, err := c.Needs(k.in)
+			few, err := c.Needs(k.in, nil)
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -6,11 +6,13 @@ import (
 
 // fold gives the value of nd if all its arguments are constants, by running it.
 func (b *Builder) fold(nd node, args []Node) (v float64, constant bool) {
-	var reg [4]float64
-	for i, a := range args {
+	for _, a := range args {
 		if b.nodes[a].op != lang.Const {
 			return 0, false
 		}
+	}
+	var reg [4]float64
+	for i, a := range args {
 		reg[i] = b.nodes[a].value
 	}
 	p := Program{steps: []step{{op: nd.op, a: 0, b: 1, c: 2, dst: 3}}}

@@ -33,6 +33,7 @@ type Program struct {
 
 // work is room that intervals need beside their registers.
 type work struct {
+	found []Node    // those that under found
 	need  []bool    // by node: every kept point needs it to be a number
 	hangs []uint8   // by node: how it hangs on what moves
 	x     []float64 // a kernel's arguments
@@ -53,8 +54,9 @@ func (b *Builder) Build() *Program {
 	for _, c := range p.calls {
 		p.spare = max(p.spare, len(c.args))
 	}
-	for n, nd := range p.nodes {
-		if n > 0 && nd.op != lang.Const && nd.op != lang.Name {
+	p.steps = make([]step, 0, len(p.nodes)-len(p.slots))
+	for n := range p.nodes {
+		if nd := &p.nodes[n]; n > 0 && nd.runs() {
 			p.steps = append(p.steps, stepOf(nd, Node(n)))
 		}
 	}
@@ -63,7 +65,7 @@ func (b *Builder) Build() *Program {
 	return p
 }
 
-func stepOf(nd node, dst Node) step {
+func stepOf(nd *node, dst Node) step {
 	s := step{op: nd.op, a: nd.args[0], b: nd.args[1], c: nd.args[2], dst: dst}
 	if nd.op == lang.Call {
 		s.a = Node(nd.call)
@@ -104,32 +106,27 @@ func (p *Program) Keeps(reg []float64, n Node) bool {
 // Only is a program of the same nodes and registers that runs only what the
 // roots need. Other registers stay as they are.
 func (p *Program) Only(roots ...Node) *Program {
-	q, steps, nodes := *p, 0, 0
-	w := p.marked(roots)
+	q := *p
+	w := p.works.Get().(*work)
 	defer p.works.Put(w)
-	for _, s := range p.steps {
-		if w.need[s.dst] {
+	q.rests = slices.Clone(p.under(w, roots))
+	steps := 0
+	for _, n := range q.rests {
+		if p.nodes[n].runs() {
 			steps++
 		}
 	}
-	for _, is := range w.need {
-		if is {
-			nodes++
-		}
-	}
-	q.steps, q.rests = make([]step, 0, steps), make([]Node, 0, nodes)
-	for _, s := range p.steps {
-		if w.need[s.dst] {
-			q.steps = append(q.steps, s)
-		}
-	}
-	for n, is := range w.need {
-		if is {
-			q.rests = append(q.rests, Node(n))
+	q.steps = make([]step, 0, steps)
+	for _, n := range q.rests {
+		if nd := &p.nodes[n]; nd.runs() {
+			q.steps = append(q.steps, stepOf(nd, n))
 		}
 	}
 	return &q
 }
+
+// runs reports a node that a run works out.
+func (nd *node) runs() bool { return nd.op != lang.Const && nd.op != lang.Name }
 
 // Moved is a program of just the steps that may come out otherwise when the
 // given slots do; the rest is as the last full run left it.
@@ -153,34 +150,38 @@ func (p *Program) Moved(slots []Node) *Program {
 
 // Uses are the slots a node depends on, ascending.
 func (p *Program) Uses(root Node) []Node {
-	w := p.marked([]Node{root})
+	w := p.works.Get().(*work)
 	defer p.works.Put(w)
 	var uses []Node
-	for _, s := range p.slots {
-		if w.need[s] {
-			uses = append(uses, s)
+	for _, n := range p.under(w, []Node{root}) {
+		if p.nodes[n].op == lang.Name {
+			uses = append(uses, n)
 		}
 	}
 	return uses
 }
 
-// marked is work whose need marks all nodes the roots rest on, themselves included.
-func (p *Program) marked(roots []Node) *work {
-	w := p.works.Get().(*work)
-	need := w.need
-	clear(need)
-	for _, r := range roots {
-		need[r] = true
-	}
-	for n := len(need) - 1; n > 0; n-- {
-		if need[n] {
-			for _, a := range p.args(Node(n)) {
-				need[a] = true
+// under are all nodes the roots rest on, themselves included, ascending. They
+// stand in w.
+func (p *Program) under(w *work, roots []Node) []Node {
+	clear(w.need)
+	w.need[0] = true // is none
+	found := w.found[:0]
+	add := func(nodes []Node) {
+		for _, n := range nodes {
+			if !w.need[n] {
+				w.need[n] = true
+				found = append(found, n)
 			}
 		}
 	}
-	need[0] = false
-	return w
+	add(roots)
+	for i := 0; i < len(found); i++ {
+		add(p.args(found[i]))
+	}
+	slices.Sort(found)
+	w.found = found
+	return found
 }
 
 func (p *Program) args(n Node) []Node {

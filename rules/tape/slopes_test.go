@@ -38,7 +38,7 @@ func TestGradientIsTheSlope(t *testing.T) {
 					t.Fatalf("slope of %s over %s is %v, by differences %v", p.Formula(root, nil), p.SlotName(s), adjoint[s], want)
 				}
 				checked++
-				for n, need := range p.marked([]Node{root}).need {
+				for n, need := range needed(p, root) {
 					if need {
 						ops[p.nodes[n].op]++
 					}
@@ -59,7 +59,7 @@ func TestGradientIsTheSlope(t *testing.T) {
 // steep: a root, or a power below 1, of 0 stands in it. Its slope has no end, even
 // where what lies under it does not move.
 func steep(p *Program, reg []float64, root Node) bool {
-	for n, need := range p.marked([]Node{root}).need {
+	for n, need := range needed(p, root) {
 		if nd := p.nodes[n]; need && reg[n] == 0 && (nd.op == lang.Sqrt || nd.op == lang.Pow && reg[nd.args[1]] < 1) {
 			return true
 		}
