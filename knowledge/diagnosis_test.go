@@ -88,14 +88,14 @@ type seen struct {
 	rows    map[string]link.RowValues // hub.material and its like
 }
 
-func (s seen) Fill(o *link.Option) map[string]link.Known {
-	out := s.Source.Fill(o)
-	for _, slot := range o.Slots {
+func (s seen) Fill(slots []link.Slot) []link.Known {
+	out := s.Source.Fill(slots)
+	for i, slot := range slots {
 		if k, ok := s.changed[slot.Name]; ok {
-			out[slot.Name] = k
+			out[i] = k
 		}
 		if r, ok := s.rows[slot.Row]; ok {
-			out[slot.Name] = r.Columns[slot.Column]
+			out[i] = r.Columns[slot.Column]
 		}
 	}
 	return out

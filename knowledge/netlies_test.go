@@ -66,7 +66,7 @@ func lotOf(k kernel.Kernel) lot {
 	margin := b.Apply(lang.Sub, b.Call(k, x), b.Const(30))
 	c := link.Check{Rule: &link.Rule{ID: "test"}, FullID: "test", Margin: margin}
 	return lot{name: "lie", prog: b.Build(), checks: []link.Check{c}, share: map[tape.Node]int{margin: leastDraws},
-		slots: []link.Slot{{Node: x, Name: "test/part.x", Kind: link.NumberSlot, Dim: quantity.Number, Number: &link.Number{Low: 4, High: 4, DoubtLow: 1, DoubtHi: 10}}}}
+		slots: []link.Slot{{Node: x, Ask: &link.Ask{Name: "test/part.x", Kind: link.NumberSlot, Dim: quantity.Number, Number: &link.Number{Low: 4, High: 4, DoubtLow: 1, DoubtHi: 10}}}}}
 }
 
 // The VM sees a program that is not what the file says.

@@ -39,7 +39,7 @@ func newRuleBench(base *rules.Base, r ruleTest) (*ruleBench, error) {
 	if err != nil {
 		return nil, err
 	}
-	b := &ruleBench{base: base, opt: opt, src: src, known: src.Fill(opt), picks: r.picks}
+	b := &ruleBench{base: base, opt: opt, src: src, known: byName(src, opt), picks: r.picks}
 	if b.sizes, err = b.lengths(r.sizes); err != nil {
 		return nil, err
 	}
@@ -59,6 +59,17 @@ func newRuleBench(base *rules.Base, r ruleTest) (*ruleBench, error) {
 	}
 	b.held = set
 	return b, b.allSaid()
+}
+
+// byName is all that is known of what an option and its picks ask for.
+func byName(src *given.Source, opt *link.Option) map[string]link.Known {
+	out := map[string]link.Known{}
+	for _, s := range append(slices.Clone(opt.Slots), opt.Asks()...) {
+		if k, ok := src.Knows(&s); ok {
+			out[s.Name] = k
+		}
+	}
+	return out
 }
 
 // allSaid tells a rule that rests on what the case does not say.

@@ -112,7 +112,7 @@ func (w *world) changeOne(name, text string) error {
 
 // slotOf is a name of the vocabulary as an input.
 func slotOf(e *rules.Entry) link.Slot {
-	s := link.Slot{Name: e.Name, Dim: e.Type.Dim, YesNo: e.Type.Kind == lang.YesNo}
+	s := link.Slot{Ask: &link.Ask{Name: e.Name, Dim: e.Type.Dim, YesNo: e.Type.Kind == lang.YesNo}}
 	if e.Type.Words != nil {
 		s.Words = e.Type.Words.List
 	}
@@ -229,7 +229,7 @@ func read(s link.Slot, text string) (link.Known, error) {
 // pick makes the picks anew. Of several ways it takes the one with the rows
 // wanted, and tells a row wanted that it cannot have.
 func (w *world) pick() (*link.PickSet, error) {
-	sets, _, cut := w.opt.PickSets(w.known, func(table string) []link.RowValues { return w.tables[table] }, 4096)
+	sets, _, cut := w.opt.PickSets(link.ByName(w.known), func(table string) []link.RowValues { return w.tables[table] }, 4096)
 	if cut {
 		return nil, fmt.Errorf("there are too many ways to pick")
 	}
@@ -238,7 +238,7 @@ func (w *world) pick() (*link.PickSet, error) {
 	for i := range sets {
 		n := 0
 		for pick, row := range w.wanted {
-			if sets[i].Rows[pick] == row {
+			if sets[i].Row(pick) == row {
 				n++
 			}
 		}
@@ -250,7 +250,7 @@ func (w *world) pick() (*link.PickSet, error) {
 		return nil, fmt.Errorf("it is not sure what %v takes; state what it asks", best.Unsure)
 	}
 	for pick, row := range w.wanted {
-		if got, ok := best.Rows[pick]; ok && got != row {
+		if got := best.Row(pick); got != "" && got != row {
 			return nil, fmt.Errorf("%s takes %s and cannot take %s", pick, got, row)
 		}
 	}

@@ -106,6 +106,7 @@ func (l *loader) finish() {
 		d.part.Index()
 		in.Parts = append(in.Parts, d.part)
 	}
+	in.Index()
 	in.Given = map[string]lang.Type{}
 	for _, n := range l.base.Vocabulary.order {
 		in.Given[n] = l.base.Vocabulary.byName[n].Type

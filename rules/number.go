@@ -3,6 +3,7 @@ package rules
 import (
 	"errors"
 	"strings"
+	"sync"
 
 	"wornfit/calc/interval"
 	"wornfit/calc/quantity"
@@ -26,6 +27,10 @@ func amount(n yamldoc.Node, kind string) (r interval.I, of quantity.Dim, ok bool
 		n.Fault("the number "+text+" ends in a comment: a unit behind # is not read", "write the unit before the #, and remarks on a line of their own")
 		return r, of, false
 	}
+	key := amountText{text, kind}
+	if a, ok := amounts.Load(key); ok {
+		return a.(amountRead).r, a.(amountRead).of, true
+	}
 	var t quantity.Typed
 	var err error
 	switch {
@@ -43,7 +48,20 @@ func amount(n yamldoc.Node, kind string) (r interval.I, of quantity.Dim, ok bool
 		tell(n, err)
 		return r, of, false
 	}
-	return interval.I{Lo: t.Low, Hi: t.High}, t.Dim, true
+	r = interval.I{Lo: t.Low, Hi: t.High}
+	amounts.Store(key, amountRead{r, t.Dim})
+	return r, t.Dim, true
+}
+
+// amounts are those read without fault before: tables repeat them, and a text of
+// a kind is the same amount wherever it stands.
+var amounts sync.Map
+
+type amountText struct{ text, kind string }
+
+type amountRead struct {
+	r  interval.I
+	of quantity.Dim
 }
 
 // tell puts a refused text on the list.

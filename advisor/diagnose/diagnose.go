@@ -19,7 +19,7 @@ const Held = "fit.held"
 
 // Known is what the case says and reads, as package given lays it out.
 type Known interface {
-	Fill(o *link.Option) map[string]link.Known
+	Fill(slots []link.Slot) []link.Known
 	Missing(slot string) (name, ask, with string)
 }
 
@@ -57,11 +57,11 @@ func Find(base *rules.Base, src Known, purpose *link.Part, speech quantity.Speec
 
 // holds is what a pattern comes to over all that its inputs may be.
 func holds(fact *link.Fact, src Known, purpose *link.Part) interval.I {
-	known := src.Fill(&link.Option{Slots: fact.Slots})
+	known := src.Fill(fact.Slots)
 	reg := make([]interval.I, fact.Program.Len())
 	fact.Program.StartI(reg)
-	for _, s := range fact.Slots {
-		reg[s.Node] = known[s.Name].Value
+	for i, s := range fact.Slots {
+		reg[s.Node] = known[i].Value
 		if s.Name == Held {
 			reg[s.Node] = interval.Point(held(purpose))
 		}

@@ -23,13 +23,13 @@ func (l *looks) add(fact *link.Fact, src Known) {
 		l.sides, l.count = map[string][]string{}, map[string]int{}
 	}
 	here := map[string]bool{}
-	known := src.Fill(&link.Option{Slots: fact.Slots})
-	for _, s := range fact.Slots {
+	known := src.Fill(fact.Slots)
+	for i, s := range fact.Slots {
 		full := s.Name
 		if s.Row != "" { // what the part is made of, not a figure of it
 			full = s.Row
 		}
-		if known[s.Name].Is || full == Held {
+		if known[i].Is || full == Held {
 			continue
 		}
 		side, name, _ := strings.Cut(full, ".")

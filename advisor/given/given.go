@@ -135,26 +135,26 @@ func unknown(e *rules.Entry) link.Known {
 	return link.Known{Value: whole, Best: best, Says: "not known"}
 }
 
-// Fill gives every input of an option that the case, the vocabulary or the
-// files settle: all but targets, cuts, gauges and picked rows.
-func (s *Source) Fill(o *link.Option) map[string]link.Known {
-	asks := o.Asks()
-	out := make(map[string]link.Known, len(o.Slots)+len(asks))
-	for _, list := range [][]link.Slot{o.Slots, asks} {
-		for i := range list {
-			slot := &list[i]
-			switch {
-			case slot.Kind == link.NumberSlot:
-				out[slot.Name] = number(slot)
-			case slot.Kind != link.GivenSlot:
-			case slot.Row != "":
-				out[slot.Name] = s.column(slot)
-			default:
-				if k, ok := s.Value(slot.Name); ok {
-					out[slot.Name] = k
-				}
-			}
-		}
+// Knows is what the case, the vocabulary or the files settle of an input: of any
+// but targets, cuts, gauges and columns of picked rows.
+func (s *Source) Knows(slot *link.Slot) (link.Known, bool) {
+	switch {
+	case slot.Kind == link.NumberSlot:
+		return number(slot), true
+	case slot.Kind != link.GivenSlot:
+		return link.Known{}, false
+	case slot.Row != "":
+		return s.column(slot), true
+	}
+	return s.Value(slot.Name)
+}
+
+// Fill is what is known of each input of an option, nothing of those that Knows
+// tells nothing of.
+func (s *Source) Fill(slots []link.Slot) []link.Known {
+	out := make([]link.Known, len(slots))
+	for i := range slots {
+		out[i], _ = s.Knows(&slots[i])
 	}
 	return out
 }

@@ -25,13 +25,14 @@ func (b *Bench) Alone(purpose *link.Part) {
 		}
 		o, open := link.Alone(b.Base.Input, p, purpose)
 		b.unsettled[p] = open
-		known := b.Given.Fill(o)
 		j := &Judged{Option: o, bench: b}
-		if sets, _, _ := o.PickSets(known, b.Given.Rows, 1); len(sets) > 0 {
+		if sets, _, _ := o.PickSets(b.Given.Knows, b.Given.Rows, 1); len(sets) > 0 {
 			j.Set = sets[0]
 		}
-		j.Model = b.model(o, known, j.Set)
+		j.Model = b.model(o, b.Given.Fill(o.Slots), j.Set)
+		j.Model.Shared = solve.NewShared()
 		b.solve(j, solve.Glance)
+		j.Model.Shared.Rest()
 		b.parts[p] = verdictAlone{!j.Open(), j.Kind, j.broken()}
 	}
 }

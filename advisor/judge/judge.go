@@ -283,8 +283,8 @@ func (b *Bench) unstated(j *Judged, c *link.Check) bool {
 }
 
 // model lays the picks over what is known; widths and gauges come from them.
-func (b *Bench) model(o *link.Option, known map[string]link.Known, set link.PickSet) solve.Model {
-	m := solve.Model{Option: o, Given: known, Picked: make([]link.Known, len(o.Slots)), Width: map[string]float64{}, Gauge: map[string]float64{}}
+func (b *Bench) model(o *link.Option, known []link.Known, set link.PickSet) solve.Model {
+	m := solve.Model{Option: o, Known: slices.Clone(known), Width: map[string]float64{}, Gauge: map[string]float64{}}
 	for i := range o.Slots {
 		s := &o.Slots[i]
 		if s.Kind != link.PickSlot {
@@ -297,7 +297,7 @@ func (b *Bench) model(o *link.Option, known map[string]link.Known, set link.Pick
 		case k.Is: // scatter of a listed value is for the ranking's draws, not held against the option
 			k.Value = interval.Point(k.Best)
 		}
-		m.Picked[i] = k
+		m.Known[i] = k
 	}
 	for _, d := range o.Dims {
 		m.Width[d.ID] = 50e-6 // a machine that states none: a careful turner with a caliper

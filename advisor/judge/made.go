@@ -1,7 +1,6 @@
 package judge
 
 import (
-	"maps"
 	"slices"
 
 	"wornfit/advisor/solve"
@@ -37,9 +36,9 @@ func (b *Bench) hold(m *solve.Model) {
 			continue
 		}
 		for name, v := range map[string]float64{".largest": high, ".smallest": low, ".mean": mid} {
-			if _, asked := m.Given[made.Surface+name]; asked {
-				m.Given = maps.Clone(m.Given) // the next option has the reading
-				m.Given[made.Surface+name] = link.Known{Value: interval.I{Lo: v - made.U, Hi: v + made.U}, Best: v, Is: true, Grade: basis.Page, Says: "made size"}
+			if s, asked := m.Option.Slot(made.Surface + name); asked {
+				at := slices.IndexFunc(m.Option.Slots, func(o link.Slot) bool { return o.Node == s.Node })
+				m.Known[at] = link.Known{Value: interval.I{Lo: v - made.U, Hi: v + made.U}, Best: v, Is: true, Grade: basis.Page, Says: "made size"}
 			}
 		}
 	}

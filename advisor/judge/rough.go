@@ -132,7 +132,7 @@ func (b *Bench) joined(j *Judged, sets []link.PickSet) {
 			over.Best = over.Value.Lo
 		}
 		over.Is = over.Is && over.Value.Lo == over.Value.Hi
-		j.Model.Picked[i] = over
+		j.Model.Known[i] = over
 	}
 }
 

@@ -13,7 +13,7 @@ import (
 // sketch is an option linked, with what may be picked for it.
 type sketch struct {
 	option *link.Option
-	known  map[string]link.Known
+	known  []link.Known // of its inputs, but of what is picked
 	sets   []link.PickSet
 	cut    bool // not every set
 	shared *solve.Shared
@@ -60,8 +60,8 @@ func (b *Bench) sketch(c link.Combination) (*sketch, *Judged, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	s := &sketch{option: o, known: b.Given.Fill(o), shared: solve.NewShared()}
-	s.sets, _, s.cut = o.PickSets(s.known, b.Given.Rows, mostSets)
+	s := &sketch{option: o, known: b.Given.Fill(o.Slots), shared: solve.NewShared()}
+	s.sets, _, s.cut = o.PickSets(b.Given.Knows, b.Given.Rows, mostSets)
 	return s, nil, nil
 }
 
@@ -102,7 +102,9 @@ func (b *Bench) needs(c link.Combination, open link.Unsettled) (*Judged, error) 
 		return nil, err
 	}
 	j := &Judged{Combination: c, Option: o, trade: b.Base.NameOf(c), bench: b}
-	j.Model = b.model(o, b.Given.Fill(o), link.PickSet{})
+	j.Model = b.model(o, b.Given.Fill(o.Slots), link.PickSet{})
+	j.Model.Shared = solve.NewShared()
+	defer j.Model.Shared.Rest()
 	if b.solve(j, solve.Glance); j.Verdict != answer.RuledOut {
 		return nil, nil
 	}

@@ -27,7 +27,7 @@ func (j *Judged) dress() error {
 	if err != nil {
 		return err
 	}
-	known := j.bench.Given.Fill(o)
+	known := j.bench.Given.Fill(o.Slots)
 	m := j.bench.model(o, known, j.Set)
 	reg := make([]float64, o.Program.Len())
 	o.Program.Start(reg)
@@ -36,10 +36,8 @@ func (j *Judged) dress() error {
 		switch {
 		case i < len(j.Option.Slots):
 			reg[s.Node] = j.Found.Reg[s.Node]
-		case s.Kind == link.PickSlot:
-			reg[s.Node] = m.Picked[i].Best
 		default:
-			reg[s.Node] = known[s.Name].Best
+			reg[s.Node] = m.Known[i].Best
 		}
 	}
 	o.Program.Run(reg)
@@ -50,7 +48,7 @@ func (j *Judged) dress() error {
 			}
 		}
 	}
-	j.Option, j.Found.Reg, j.Model.Given, j.Model.Picked = o, reg, m.Given, m.Picked
+	j.Option, j.Found.Reg, j.Model.Option, j.Model.Known = o, reg, o, m.Known
 	return nil
 }
 
@@ -79,8 +77,10 @@ func (j *Judged) word() answer.Option {
 		a.Locks[joint] = o.Locks[joint].ID
 		a.Says += ", " + joint + " " + o.Locks[joint].Says
 	}
-	for pick, row := range j.Set.Rows {
-		a.Picks[pick] = row
+	for i := range o.Picks {
+		if row := j.Set.Row(o.Picks[i].Full); row != "" {
+			a.Picks[o.Picks[i].Full] = row
+		}
 	}
 	a.Reasons = why.Decisive(append(j.noRows(b, w), w.Reasons(b.Base, &j.Found)...), j.Kind)
 	a.Conflict = append(a.Conflict, why.Conflict(a.Reasons)...)
@@ -102,8 +102,8 @@ func (j *Judged) doneBy() string {
 	var firms []string
 	for i := range j.Option.Picks {
 		p := &j.Option.Picks[i]
-		if k, ok := j.Set.Column(p.Full, link.SentOut); ok && k.Best == 1 && !slices.Contains(firms, j.Set.Rows[p.Full]) {
-			firms = append(firms, j.Set.Rows[p.Full])
+		if k, ok := j.Set.Column(p.Full, link.SentOut); ok && k.Best == 1 && !slices.Contains(firms, j.Set.Row(p.Full)) {
+			firms = append(firms, j.Set.Row(p.Full))
 		}
 	}
 	if len(firms) == 0 {
@@ -118,10 +118,9 @@ func (j *Judged) unknown() map[tape.Node]interval.I {
 	out := map[tape.Node]interval.I{}
 	for i := range j.Option.Slots {
 		s := &j.Option.Slots[i]
-		k, ok := j.Model.Given[s.Name]
+		k, ok := j.Model.Of(i)
 		if s.Kind == link.PickSlot {
 			k, _ = j.Set.Column(s.Pick, s.Column)
-			ok = true
 		}
 		if ok && !k.Is {
 			if out[s.Node] = k.Value; k.Value == (interval.I{}) {
@@ -137,7 +136,7 @@ func (j *Judged) ranged() map[tape.Node]interval.I {
 	out := map[tape.Node]interval.I{}
 	for i := range j.Option.Slots {
 		s := &j.Option.Slots[i]
-		k, ok := j.Model.Given[s.Name]
+		k, ok := j.Model.Of(i)
 		if ok && s.Kind == link.GivenSlot && k.Is && (k.Says == "stated" || k.Says == given.Usual) && k.Value.Lo < k.Value.Hi && !s.YesNo && len(s.Words) == 0 {
 			out[s.Node] = k.Value
 		}
@@ -162,8 +161,8 @@ func (b *Bench) rowNames(j *Judged) map[string]string {
 	out := map[string]string{}
 	for i := range j.Option.Picks {
 		p := &j.Option.Picks[i]
-		id, ok := j.Set.Rows[p.Full]
-		if !ok {
+		id := j.Set.Row(p.Full)
+		if id == "" {
 			continue
 		}
 		out[p.Full] = id

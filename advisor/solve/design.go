@@ -133,7 +133,7 @@ func (q *problem) within(box []interval.I) []interval.I {
 func (q *problem) anyPick(reg []interval.I) {
 	for i := range q.m.Option.Slots {
 		if s := &q.m.Option.Slots[i]; s.Kind == link.PickSlot {
-			reg[s.Node] = q.m.Picked[i].Value
+			reg[s.Node] = q.m.Known[i].Value
 		}
 	}
 }

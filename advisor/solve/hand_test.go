@@ -24,7 +24,7 @@ type hand struct {
 func byHand() *hand {
 	h := &hand{b: tape.NewBuilder(), o: &link.Option{ID: "by hand"}}
 	h.b.Slot("none") // node 0 stays free: 0 means none
-	h.m = Model{Option: h.o, Given: map[string]link.Known{}, Width: map[string]float64{}, Gauge: map[string]float64{}}
+	h.m = Model{Option: h.o, Width: map[string]float64{}, Gauge: map[string]float64{}}
 	return h
 }
 
@@ -49,8 +49,8 @@ func (h *hand) dim(id, suits string, low, high, width, gauge float64) (value tap
 // given adds an input known to a range, or not known at all.
 func (h *hand) given(name string, lo, hi float64, is bool) tape.Node {
 	n := h.b.Slot(name)
-	h.o.Slots = append(h.o.Slots, link.Slot{Node: n, Name: name})
-	h.m.Given[name] = link.Known{Value: interval.I{Lo: lo, Hi: hi}, Best: (lo + hi) / 2, Is: is}
+	h.o.Slots = append(h.o.Slots, link.Slot{Node: n, Ask: &link.Ask{Name: name}})
+	h.m.Known = append(h.m.Known, link.Known{Value: interval.I{Lo: lo, Hi: hi}, Best: (lo + hi) / 2, Is: is})
 	return n
 }
 
@@ -273,9 +273,9 @@ func TestAWeakNumberThatDecidesIsNamed(t *testing.T) {
 		h := byHand()
 		bore := h.dim("bore", "", 20, 30, 0.006, 0.002)
 		n := h.b.Slot("file.least")
-		h.o.Slots = append(h.o.Slots, link.Slot{Node: n, Name: "file.least", Kind: link.NumberSlot,
-			Number: &link.Number{Low: 25 * mm, High: 25 * mm, DoubtLow: 24.9 * mm, DoubtHi: 25.2 * mm, Grade: basis.Memory}})
-		h.m.Given["file.least"] = link.Known{Value: interval.Point(25 * mm), Best: 25 * mm, Is: true}
+		h.o.Slots = append(h.o.Slots, link.Slot{Node: n, Ask: &link.Ask{Name: "file.least", Kind: link.NumberSlot,
+			Number: &link.Number{Low: 25 * mm, High: 25 * mm, DoubtLow: 24.9 * mm, DoubtHi: 25.2 * mm, Grade: basis.Memory}}})
+		h.m.Known = append(h.m.Known, link.Known{Value: interval.Point(25 * mm), Best: 25 * mm, Is: true})
 		h.must("least", h.sub(bore, n))
 		h.must("most", h.under(bore, c.most))
 		a := h.solve(Thorough)

@@ -12,8 +12,7 @@ import (
 // Model is one option with one set of picks, ready to be solved.
 type Model struct {
 	Option *link.Option
-	Given  map[string]link.Known  // by slot name: every slot but picks, targets, cuts and gauges
-	Picked []link.Known           // by index of Option.Slots: the columns of what is picked
+	Known  []link.Known           // by index of Option.Slots: of what is given and what is picked
 	Width  map[string]float64     // full width the machine of each dimension holds, m
 	Gauge  map[string]float64     // uncertainty of gauging each dimension, m
 	Held   map[string]float64     // sizes already made, m
@@ -26,14 +25,14 @@ type Model struct {
 	Shared *Shared                // what all sets of picks of one option share; nil: worked out anew
 }
 
-// known is what the picks or the case say of the ith slot.
-func (m *Model) known(i int) (k link.Known, ok bool) {
-	s := &m.Option.Slots[i]
-	if s.Kind == link.PickSlot {
-		return m.Picked[i], true
+// Of is what the picks or the case say of the ith slot; ok is false of a target,
+// a cut and a gauge.
+func (m *Model) Of(i int) (k link.Known, ok bool) {
+	switch m.Option.Slots[i].Kind {
+	case link.GivenSlot, link.NumberSlot, link.PickSlot:
+		return m.Known[i], true
 	}
-	k, ok = m.Given[s.Name]
-	return k, ok
+	return link.Known{}, false
 }
 
 // Beat is how many shoulds (and sizes held closer than the machine's width) a
@@ -104,14 +103,36 @@ func (s *Shared) Rest() {
 	for _, r := range s.ranges {
 		registers.ranges.Put(&r)
 	}
-	s.floats, s.ranges = nil, nil
+	if s.rows != nil {
+		clear(s.rows[:cap(s.rows)])
+		registers.limits.Put(&limitRoom{s.rows, s.spots})
+	}
+	s.floats, s.ranges, s.rows, s.spots = nil, nil, nil, nil
+}
+
+// limits gives room for rows and what they rest on.
+func (s *Shared) limits(most, aims int) (rows []row, spots []int) {
+	if rows, spots = s.rows[:0], s.spots[:0]; rows == nil {
+		if r, ok := registers.limits.Get().(*limitRoom); ok {
+			rows, spots = r.rows[:0], r.spots[:0]
+		} else {
+			rows, spots = make([]row, 0, most+aims), make([]int, 0, 16*most)
+		}
+	}
+	s.rows, s.spots = nil, nil
+	return rows, spots
+}
+
+type limitRoom struct {
+	rows  []row
+	spots []int
 }
 
 // registers are those no option uses now; each may serve an option no longer
 // than the one it was made for.
 var registers spares
 
-type spares struct{ floats, ranges sync.Pool }
+type spares struct{ floats, ranges, limits sync.Pool }
 
 func (s *spares) float(n int) []float64 {
 	if r, ok := s.floats.Get().(*[]float64); ok && cap(*r) >= n {

@@ -152,7 +152,7 @@ func (q *problem) alike(reg []interval.I) []interval.I {
 func (q *problem) given() {
 	for i := range q.m.Option.Slots {
 		s := &q.m.Option.Slots[i]
-		k, ok := q.m.known(i)
+		k, ok := q.m.Of(i)
 		if !ok {
 			continue
 		}
@@ -189,11 +189,7 @@ func (q *problem) spread() {
 func (q *problem) limits() {
 	o := q.m.Option
 	most := len(o.Checks) + 2*len(q.free)
-	q.rows, q.spots = q.m.Shared.rows[:0], q.m.Shared.spots[:0]
-	q.m.Shared.rows, q.m.Shared.spots = nil, nil
-	if q.rows == nil {
-		q.rows, q.spots = make([]row, 0, most+len(o.Aims)), make([]int, 0, 16*most)
-	}
+	q.rows, q.spots = q.m.Shared.limits(most, len(o.Aims))
 	roots := make([]tape.Node, 0, 2*most)
 	add := func(r row, nodes ...tape.Node) {
 		q.rests(&r, nodes...)

@@ -82,10 +82,7 @@ type truth struct {
 func (u *truth) draw(moved int, to float64) {
 	o := u.j.Option
 	for i, s := range o.Slots {
-		k, ok := u.j.Model.Given[s.Name]
-		if s.Kind == link.PickSlot {
-			k, ok = u.j.Model.Picked[i], true
-		}
+		k, ok := u.j.Model.Of(i)
 		if !ok {
 			continue
 		}

@@ -27,6 +27,8 @@ type Input struct {
 	Scoring  *Part // criteria.yaml: its numbers and defines; nil: none
 	Criteria []Criterion
 
+	asks *asks // filled as options are linked; nil: not kept
+
 	// Trace makes a link list every expression lowered with the nodes of its
 	// names, for the tests that hold the program to the referee.
 	Trace bool

@@ -152,18 +152,14 @@ func (lw *lowering) circle(says string, at fault.Place) error {
 }
 
 // slot is an input of the program, listed on first use.
-func (lw *lowering) slot(s Slot, t lang.Type) tape.Node {
-	if n, ok := lw.b.Find(s.Name); ok {
+func (lw *lowering) slot(a Ask, t lang.Type) tape.Node {
+	if n, ok := lw.b.Find(a.Name); ok {
 		return n
 	}
-	s.Node = lw.b.Slot(s.Name)
-	lw.b.Mark(s.Node, t.Kind)
-	s.Dim, s.YesNo = t.Dim, t.Kind == lang.YesNo
-	if t.Words != nil {
-		s.Words = t.Words.List
-	}
-	lw.slots = append(lw.slots, s)
-	return s.Node
+	n := lw.b.Slot(a.Name)
+	lw.b.Mark(n, t.Kind)
+	lw.slots = append(lw.slots, Slot{n, lw.l.in.ask(a, t)})
+	return n
 }
 
 // number is a number of a file; of a range its low or high end.
@@ -173,7 +169,7 @@ func (lw *lowering) number(e *env, at int, end string) tape.Node {
 	if end != "" {
 		name = end + "(" + name + ")"
 	}
-	return lw.slot(Slot{Name: name, Kind: NumberSlot, Number: n}, lang.Type{Dim: n.Dim})
+	return lw.slot(Ask{Name: name, Kind: NumberSlot, Number: n}, lang.Type{Dim: n.Dim})
 }
 
 // word is the constant an option.* name stands for.

@@ -68,7 +68,13 @@ const (
 // `shaft.material.E`, `hub/bush.least_wall`, `low(hub/bush.left_to_bore)`,
 // `hub/bush.borer.tolerance`, `hub_bore.target`.
 type Slot struct {
-	Node   tape.Node
+	Node tape.Node
+	*Ask
+}
+
+// Ask is what an input asks for. It is one for all options that ask it, and
+// never changed.
+type Ask struct {
 	Name   string
 	Kind   SlotKind
 	Dim    quantity.Dim

@@ -54,10 +54,10 @@ func (l *linker) dim(lw *lowering, e *env, d *Dimension) {
 		suits = e.dimID(d.Suits)
 	}
 	size := lang.Type{Dim: d.dim()}
-	target := lw.slot(Slot{Name: id + ".target", Kind: TargetSlot}, size)
+	target := lw.slot(Ask{Name: id + ".target", Kind: TargetSlot}, size)
 	size.Dim.Scale = quantity.Ratio // what a temperature misses by is a change of temperature
-	over := lw.slot(Slot{Name: id + ".cut", Kind: CutSlot}, size)
-	gauge := lw.slot(Slot{Name: id + ".gauge", Kind: GaugeSlot}, size)
+	over := lw.slot(Ask{Name: id + ".cut", Kind: CutSlot}, size)
+	gauge := lw.slot(Ask{Name: id + ".gauge", Kind: GaugeSlot}, size)
 	out := Dim{ID: id, Says: d.Says, Part: d.Part, By: d.By, From: e.part, Joint: e.jointName(), Inside: d.Inside, Suits: suits,
 		Target: target, Cut: over, Gauge: gauge}
 	if _, ok := e.find(d.By, isPick); ok {

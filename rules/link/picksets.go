@@ -17,12 +17,21 @@ type RowValues struct {
 
 // PickSet is one way to make all the picks of an option.
 type PickSet struct {
-	Rows   map[string]string // row id by the pick's full name
-	Unsure []string          // picks whose row may fit or not: something it asks about is unknown
-	Failed []*Check          // rules of picks that no row fits; their columns stay unknown
+	Unsure []string // picks whose row may fit or not: something it asks about is unknown
+	Failed []*Check // rules of picks that no row fits; their columns stay unknown
 	rank   int
 	row    []*RowValues // by index of Option.Picks; nil: no row fits
 	picks  []LinkedPick
+}
+
+// Row is the id of a picked row by the pick's full name, "" when none fits.
+func (s *PickSet) Row(pick string) string {
+	for i := range s.picks {
+		if s.picks[i].Full == pick && s.row[i] != nil {
+			return s.row[i].ID
+		}
+	}
+	return ""
 }
 
 // Column is what is known of a column of a picked row, by the pick's full name.
@@ -39,9 +48,20 @@ func (s *PickSet) Column(pick, column string) (Known, bool) {
 // mostTried bounds the sets made before the best are kept.
 const mostTried = 4096
 
+// Knows tells what is known of an input that is given: not of one that is picked
+// or cut.
+type Knows func(*Slot) (Known, bool)
+
+// ByName knows inputs by their names.
+func ByName(known map[string]Known) Knows {
+	return func(s *Slot) (Known, bool) {
+		k, ok := known[s.Name]
+		return k, ok
+	}
+}
+
 // PickSets gives the ways to make the picks from what is known of the givens
-// and numbers (by slot name; a number not in known stands at its own value) and
-// the rows of each table (by the pick's From: shop.machines, materials).
+// and numbers (a number not known stands at its own value) and the rows of each table (by the pick's From: shop.machines, materials).
 //
 // `best` takes one row; when a better row may or may not fit, a second set
 // tries it and says Unsure. `all` makes a set for each row that fits or may fit.
@@ -50,7 +70,7 @@ const mostTried = 4096
 //
 // When some pick has no row in every set, the sets are those with the fewest
 // such picks, and missing is the rules that fail in the first of them.
-func (o *Option) PickSets(known map[string]Known, rows func(table string) []RowValues, limit int) (sets []PickSet, missing []Check, cut bool) {
+func (o *Option) PickSets(known Knows, rows func(table string) []RowValues, limit int) (sets []PickSet, missing []Check, cut bool) {
 	c := &choosing{o: o, known: known, rows: map[string][]RowValues{}, tried: map[string][]candidate{}, at: make([]int, len(o.Picks))}
 	for i := range o.Picks {
 		from := o.Picks[i].From
@@ -86,7 +106,7 @@ func (o *Option) PickSets(known map[string]Known, rows func(table string) []RowV
 // choosing is one run of PickSets.
 type choosing struct {
 	o      *Option
-	known  map[string]Known
+	known  Knows
 	rows   map[string][]RowValues
 	tried  map[string][]candidate // by pick and the rows of the picks it rests on
 	at     []int                  // row of each pick so far; noRow: none fits
@@ -125,7 +145,7 @@ func (c *choosing) from(n, rank int) {
 }
 
 func (c *choosing) keep(rank int) {
-	s := PickSet{Rows: make(map[string]string, len(c.at)), rank: rank, picks: c.o.Picks, row: make([]*RowValues, len(c.at))}
+	s := PickSet{rank: rank, picks: c.o.Picks, row: make([]*RowValues, len(c.at))}
 	for i := range c.at {
 		p := &c.o.Picks[i]
 		switch {
@@ -136,7 +156,6 @@ func (c *choosing) keep(rank int) {
 			s.Unsure = append(s.Unsure, p.Full)
 		}
 		s.row[i] = &c.rows[p.From][c.at[i]]
-		s.Rows[p.Full] = s.row[i].ID
 	}
 	c.sets = append(c.sets, s)
 }
@@ -160,8 +179,8 @@ func (c *choosing) candidates(n int) []candidate {
 func (c *choosing) fitting(p *LinkedPick) []candidate {
 	reg := make([]interval.I, p.Program.Len())
 	p.Program.StartI(reg)
-	for _, s := range p.Slots {
-		if s.Pick != "it" {
+	for i := range p.Slots {
+		if s := &p.Slots[i]; s.Pick != "it" {
 			reg[s.Node] = c.value(s).Value
 		}
 	}
@@ -230,19 +249,19 @@ func bestOf(p *LinkedPick, fit []candidate, value map[int]interval.I) []candidat
 }
 
 // value is what is known of a slot that is no column of the row tried.
-func (c *choosing) value(s Slot) Known {
+func (c *choosing) value(s *Slot) Known {
 	if s.Kind == PickSlot {
 		i := slices.IndexFunc(c.o.Picks, func(p LinkedPick) bool { return p.Full == s.Pick })
 		if i < 0 || c.at[i] == noRow {
-			return orWhole(Known{}, s)
+			return orWhole(Known{}, *s)
 		}
-		return orWhole(c.rows[c.o.Picks[i].From][c.at[i]].Columns[s.Column], s)
+		return orWhole(c.rows[c.o.Picks[i].From][c.at[i]].Columns[s.Column], *s)
 	}
-	k, ok := c.known[s.Name]
+	k, ok := c.known(s)
 	if !ok && s.Kind == NumberSlot {
-		return numberKnown(s)
+		return numberKnown(*s)
 	}
-	return orWhole(k, s)
+	return orWhole(k, *s)
 }
 
 // numberKnown is a number of a file at its stated value.

@@ -39,7 +39,7 @@ func said(sets []PickSet, picks ...string) string {
 	for _, s := range sets {
 		var rows []string
 		for _, p := range picks {
-			r := s.Rows[p]
+			r := s.Row(p)
 			if r == "" {
 				r = "-"
 			}
@@ -58,7 +58,7 @@ func said(sets []PickSet, picks ...string) string {
 func TestPicksOfABush(t *testing.T) {
 	o := newBench(t).stock().joined("true-up", "bush", "running")
 	known := map[string]Known{"hub.swing": exactly(0.3), "shaft.swing": exactly(0.1)}
-	sets, missing, cut := o.PickSets(known, shopRows, 64)
+	sets, missing, cut := o.PickSets(ByName(known), shopRows, 64)
 	if len(missing) > 0 || cut {
 		t.Errorf("missing %v, cut %t; want neither", missing, cut)
 	}
@@ -88,12 +88,12 @@ func TestUnknownSwing(t *testing.T) {
 		{interval.Of(0.55, 0.58), "gap-lathe"},
 		{interval.Of(0.1, 0.9), "bench-lathe?"},
 	} {
-		sets, missing, _ := o.PickSets(map[string]Known{"hub.swing": {Value: c.swing}}, shopRows, 64)
+		sets, missing, _ := o.PickSets(ByName(map[string]Known{"hub.swing": {Value: c.swing}}), shopRows, 64)
 		if got := said(sets, "hub/true-up.borer"); got != c.want || len(missing) > 0 {
 			t.Errorf("swing %v: picked %q (missing %d), want %q", c.swing, got, len(missing), c.want)
 		}
 	}
-	sets, _, _ := o.PickSets(nil, shopRows, 64)
+	sets, _, _ := o.PickSets(ByName(nil), shopRows, 64)
 	if got := said(sets, "hub/true-up.borer"); got != "bench-lathe?" {
 		t.Errorf("swing not given: picked %q, want bench-lathe?", got)
 	}
@@ -109,7 +109,7 @@ func TestUnknownSwing(t *testing.T) {
 // are still made.
 func TestNoMachineTakesIt(t *testing.T) {
 	o := newBench(t).stock().joined("true-up", "true-up", "running")
-	sets, missing, _ := o.PickSets(map[string]Known{"hub.swing": exactly(0.9), "shaft.swing": exactly(0.1)}, shopRows, 64)
+	sets, missing, _ := o.PickSets(ByName(map[string]Known{"hub.swing": exactly(0.9), "shaft.swing": exactly(0.1)}), shopRows, 64)
 	if len(missing) != 1 || missing[0].FullID != "true-up-borer" || missing[0].Ground != Shop || !missing[0].Need {
 		t.Fatalf("missing %+v, want the shop's need true-up-borer", missing)
 	}
@@ -133,7 +133,7 @@ func TestSetsWithARowForEveryPickCount(t *testing.T) {
 		defines: b.leaveHubDefines(),
 	})
 	o := b.link(b.named("leave", Shaft), hub, b.named("running", Purpose), nil)
-	sets, missing, _ := o.PickSets(nil, shopRows, 64)
+	sets, missing, _ := o.PickSets(ByName(nil), shopRows, 64)
 	if got, want := said(sets, "hub/bush.metal", "hub/bush.borer"), "tin-bronze gap-lathe; grey-iron gap-lathe; pot-metal gap-lathe?"; got != want || len(missing) > 0 {
 		t.Errorf("picked %q with %d missing, want %q", got, len(missing), want)
 	}
@@ -173,14 +173,14 @@ func TestManySetsAreCutAndSaidSo(t *testing.T) {
 		}
 		return out
 	}
-	sets, _, cut := o.PickSets(nil, rows, 64)
+	sets, _, cut := o.PickSets(ByName(nil), rows, 64)
 	if len(sets) != 64 || !cut {
 		t.Fatalf("%d sets, cut %t; want 64 and cut", len(sets), cut)
 	}
 	if got := said(sets[:3], "hub/bush.metal", "hub/bush.axis"); got != "materials-00 datums-00; materials-00 datums-01; materials-01 datums-00" {
 		t.Errorf("the first sets are %q", got)
 	}
-	all, _, cut := o.PickSets(nil, rows, 2000)
+	all, _, cut := o.PickSets(ByName(nil), rows, 2000)
 	if len(all) != 1600 || cut {
 		t.Errorf("%d sets, cut %t; want all 1600", len(all), cut)
 	}

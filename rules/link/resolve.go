@@ -9,8 +9,9 @@ import (
 	"wornfit/rules/tape"
 )
 
-// name gives the node a name stands for in one use of a file: first the file's
-// own names, then its joint, then the seam, then the vocabulary.
+// name gives the node a name stands for in one use of a file: the file's own, one
+// of the vocabulary (no file may take a word it begins with), of its joint, or of
+// the seam.
 func (lw *lowering) name(e *env, name string) (tape.Node, error) {
 	for _, look := range lookups {
 		if n, ok, err := look(lw, e, name); ok || err != nil {
@@ -26,8 +27,8 @@ var lookups []func(*lowering, *env, string) (tape.Node, bool, error)
 
 func init() {
 	lookups = []func(*lowering, *env, string) (tape.Node, bool, error){
-		(*lowering).ends, (*lowering).own, (*lowering).column, (*lowering).jointField,
-		(*lowering).holdGives, (*lowering).acrossSeam, (*lowering).totals, (*lowering).given,
+		(*lowering).ends, (*lowering).own, (*lowering).given, (*lowering).column, (*lowering).jointField,
+		(*lowering).holdGives, (*lowering).acrossSeam, (*lowering).totals,
 	}
 }
 
@@ -119,7 +120,7 @@ func (lw *lowering) slotOf(r row, col string) (tape.Node, error) {
 	if !ok {
 		return 0, fmt.Errorf("the table %s has no column %s; %s", r.table, col, fault.DidYouMean(col, lw.l.in.columnNames(r.table)))
 	}
-	s := Slot{Name: r.name + "." + col, Kind: GivenSlot, Row: r.name, Table: r.table, Column: col}
+	s := Ask{Name: r.name + "." + col, Kind: GivenSlot, Row: r.name, Table: r.table, Column: col}
 	if r.pick != "" {
 		s.Kind, s.Pick, s.Row = PickSlot, r.pick, ""
 	}
@@ -270,7 +271,7 @@ func (lw *lowering) given(e *env, name string) (tape.Node, bool, error) {
 	if !ok || t.Kind == lang.Row {
 		return 0, false, nil
 	}
-	return lw.slot(Slot{Name: name, Kind: GivenSlot}, t), true, nil
+	return lw.slot(Ask{Name: name, Kind: GivenSlot}, t), true, nil
 }
 
 // near is what a name not known most likely meant.

@@ -18,7 +18,7 @@ func BenchmarkPickSets(b *testing.B) {
 	o := k.joined("true-up", "bush", "running")
 	known := map[string]Known{"hub.swing": exactly(0.3), "shaft.swing": exactly(0.1)}
 	for b.Loop() {
-		if sets, _, _ := o.PickSets(known, shopRows, 64); len(sets) != 3 {
+		if sets, _, _ := o.PickSets(ByName(known), shopRows, 64); len(sets) != 3 {
 			b.Fatal(len(sets))
 		}
 	}
