@@ -106,10 +106,12 @@ func (q *problem) movedSince(r *row, moved []int, when int) bool {
 }
 
 // worstEnds gives, for every must that surely applies, the ends of its cuts and
-// gauge errors that are worst at tmp, from an index on; -1 for the other rows.
+// gauge errors that are worst at tmp, from an index on; -1 for the other rows. It
+// holds until it is asked again.
 // Any end is a fair demand.
 func (q *problem) worstEnds() (ends []float64, from []int) {
-	from = make([]int, len(q.rows))
+	ends, from = q.ends[:0], slices.Grow(q.from[:0], len(q.rows))[:len(q.rows)]
+	defer func() { q.ends, q.from = ends, from }()
 	for i := range q.rows {
 		r := &q.rows[i]
 		if from[i] = len(ends); !r.must || r.check < 0 || !r.sure {

@@ -48,6 +48,7 @@ type Shared struct {
 	both    map[[2]tape.Node][]tape.Node
 	roots   []tape.Node   // of the rows last laid out together
 	all     *tape.Program // and their program
+	facts   *tape.Program // what asked gives
 	floats  [][]float64   // registers not in use
 	index   []int32
 	rows    []row
@@ -62,6 +63,24 @@ func (s *Shared) together(p *tape.Program, roots []tape.Node) *tape.Program {
 		s.all, s.roots = p.Only(roots...), roots
 	}
 	return s.all
+}
+
+// asked is the program of all that needs and conditions ask.
+func (s *Shared) asked(o *link.Option) *tape.Program {
+	if s.facts == nil {
+		var roots []tape.Node
+		for i := range o.Checks {
+			c := &o.Checks[i]
+			if c.Need {
+				roots = append(roots, c.Margin)
+			}
+			if c.When != 0 {
+				roots = append(roots, c.When)
+			}
+		}
+		s.facts = o.Program.Only(roots...)
+	}
+	return s.facts
 }
 
 // places is an index by node, all 0.

@@ -76,7 +76,9 @@ type problem struct {
 	lined   straight // the active rows, as lines last drew them
 	here    straight // and where a climb stands
 	cuts    bundle
-	box     []interval.I
+	box     []interval.I // what the facts are: see lookAtFacts
+	ends    []float64    // what worstEnds found last
+	from    []int
 	moves   []bool // by node: what is not one value; nil: not asked yet
 	changed int    // counts changes of what the rows are held against
 	hasty   bool   // while climbing: a slot that no slope moves is left at its best value
@@ -121,6 +123,7 @@ func newProblem(m Model) *problem {
 		}
 	}
 	q.spread()
+	q.lookAtFacts()
 	q.limits()
 	return q
 }
@@ -129,9 +132,7 @@ func newProblem(m Model) *problem {
 func (q *problem) done() {
 	q.m.Shared.floats = append(q.m.Shared.floats, q.reg, q.tmp, q.adj)
 	q.m.Shared.index, q.m.Shared.rows, q.m.Shared.spots = q.index, q.rows, q.spots
-	if q.box != nil {
-		q.m.Shared.back(q.box)
-	}
+	q.m.Shared.back(q.box)
 }
 
 // ranged gives registers for ranges, with the constants in place.
@@ -292,27 +293,31 @@ func (q *problem) applies(c *link.Check) Truth {
 
 // fact decides a yes-no of facts; when it depends, it names the slots it hangs on.
 func (q *problem) fact(n tape.Node) (Truth, []string) {
-	if q.box == nil {
-		q.box = q.ranged()
+	switch is := q.box[n]; {
+	case tape.Yes(is):
+		return Yes, nil
+	case tape.No(is):
+		return No, nil
 	}
-	reg := q.box
-	prog := q.only(n)
 	var of []string
 	for _, s := range q.uses(n) {
-		reg[s] = interval.Point(q.reg[s])
 		if i := q.index[s]; i > 0 {
-			reg[s] = q.slots[i-1].span
 			of = append(of, q.slots[i-1].name)
 		}
 	}
-	prog.Enclose(reg)
-	switch {
-	case tape.Yes(reg[n]):
-		return Yes, nil
-	case tape.No(reg[n]):
-		return No, nil
-	}
 	return Depends, of
+}
+
+// lookAtFacts encloses all that needs and conditions ask.
+func (q *problem) lookAtFacts() {
+	q.box = q.ranged()
+	for _, s := range q.prog.Slots() {
+		q.box[s] = interval.Point(q.reg[s])
+	}
+	for i := range q.slots {
+		q.box[q.slots[i].node] = q.slots[i].span
+	}
+	q.m.Shared.asked(q.m.Option).Enclose(q.box)
 }
 
 func (r *row) value(reg []float64) float64 {

@@ -17,9 +17,9 @@ import (
 type lowering struct {
 	l     *linker
 	b     *tape.Builder
-	pick  *Pick              // of a pick's own program
-	done  map[asked]*outcome // defines and joint fields met so far
-	chain []string           // those being worked out now, outermost first
+	pick  *Pick             // of a pick's own program
+	done  map[asked]outcome // defines and joint fields met so far
+	chain []string          // those being worked out now, outermost first
 	slots []Slot
 
 	lowered []Lowered // when the Input says Trace
@@ -46,7 +46,7 @@ func (t told) Unwrap() error { return t.Fault }
 const usualSlots = 256
 
 func newLowering(l *linker, pick *Pick) *lowering {
-	lw := &lowering{l: l, b: tape.NewBuilder(), pick: pick, done: map[asked]*outcome{}}
+	lw := &lowering{l: l, b: tape.NewBuilder(), pick: pick, done: doneRoom.Get().(map[asked]outcome)}
 	if pick == nil {
 		lw.slots = (*slotRoom.Get().(*[]Slot))[:0]
 	}
@@ -72,8 +72,14 @@ func (lw *lowering) inputs() []Slot {
 func (lw *lowering) built() *tape.Program {
 	p := lw.b.Build()
 	lw.b.Rest()
+	clear(lw.done)
+	doneRoom.Put(lw.done)
+	lw.done = nil
 	return p
 }
+
+// doneRoom is maps for what is met, emptied.
+var doneRoom = sync.Pool{New: func() any { return map[asked]outcome{} }}
 
 // expr lowers an expression as the file of e reads it. 0: a fault was told.
 func (lw *lowering) expr(e *env, x *lang.Expr) tape.Node {
@@ -132,13 +138,12 @@ func (lw *lowering) once(k asked, says string, at fault.Place, work func() (tape
 	case ok:
 		return o.node, o.err
 	}
-	o = &outcome{busy: true}
-	lw.done[k] = o
+	lw.done[k] = outcome{busy: true}
 	lw.chain = append(lw.chain, says)
-	o.node, o.err = work()
+	n, err := work()
 	lw.chain = lw.chain[:len(lw.chain)-1]
-	o.busy = false
-	return o.node, o.err
+	lw.done[k] = outcome{node: n, err: err}
+	return n, err
 }
 
 func (lw *lowering) circle(says string, at fault.Place) error {

@@ -41,8 +41,8 @@ func (p *Program) corners(k *kernel.Kernel, x []interval.I) interval.I {
 			}
 		}
 	}
-	w := p.works.Get().(*work)
-	defer p.works.Put(w)
+	w := p.work()
+	defer works.Put(w)
 	lo, hi := corner(k, x, w.x, -1), corner(k, x, w.x, +1)
 	if point && math.IsNaN(lo) {
 		return interval.None()

@@ -24,12 +24,12 @@ const (
 // arguments only where a kept point needs it to be a number, so the branch of an
 // undecided `or` or conditional narrows nothing.
 func (p *Program) Contract(reg []interval.I, keep []Node) (empty bool) {
-	w := p.works.Get().(*work)
+	w := p.work()
 	w.p, w.reg = p, reg
 	clear(w.need)
 	empty = !w.contract(keep)
-	w.reg = nil
-	p.works.Put(w)
+	w.p, w.reg = nil, nil
+	works.Put(w)
 	if !empty {
 		p.Enclose(reg)
 	}

@@ -16,8 +16,8 @@ import (
 // A kernel may be NaN inside its ranges where the parts are impossible. That is
 // looked for at the corners of its Trends alone and not proved.
 func (p *Program) Defined(reg []interval.I, root Node) bool {
-	w := p.works.Get().(*work)
-	defer p.works.Put(w)
+	w := p.work()
+	defer works.Put(w)
 	clear(w.need)
 	w.need[root] = true
 	if !bounded(reg[root]) {

@@ -25,15 +25,14 @@ type Program struct {
 	slots   []Node
 	labels  []string // of the slots
 	calls   []call
-	scratch Node // first of the registers behind the nodes where a call's arguments are gathered
-	spare   int  // how many
-	works   *sync.Pool
+	scratch Node   // first of the registers behind the nodes where a call's arguments are gathered
+	spare   int    // how many
 	rests   []Node // of a program made by Only: all nodes it rests on, the roots too
 }
 
 // work is room that intervals need beside their registers.
 type work struct {
-	found []Node    // those that under found
+	found []Node    // those that under found, at its end
 	need  []bool    // by node: every kept point needs it to be a number
 	hangs []uint8   // by node: how it hangs on what moves
 	x     []float64 // a kernel's arguments
@@ -60,9 +59,28 @@ func (b *Builder) Build() *Program {
 			p.steps = append(p.steps, stepOf(nd, Node(n)))
 		}
 	}
-	nodes, spare := len(p.nodes), p.spare
-	p.works = &sync.Pool{New: func() any { return &work{need: make([]bool, nodes), x: make([]float64, spare)} }}
 	return p
+}
+
+// works is room not in use now.
+var works sync.Pool
+
+// work is room for the program; what stands in it means nothing.
+func (p *Program) work() *work {
+	w, ok := works.Get().(*work)
+	if !ok {
+		w = &work{}
+	}
+	n := len(p.nodes)
+	if cap(w.need) < n {
+		room := max(n, usual)
+		w.found, w.need, w.hangs = make([]Node, room), make([]bool, room), make([]uint8, room)
+	}
+	if len(w.x) < p.spare {
+		w.x = make([]float64, p.spare)
+	}
+	w.found, w.need, w.hangs = w.found[:n], w.need[:n], w.hangs[:n]
+	return w
 }
 
 func stepOf(nd *node, dst Node) step {
@@ -107,8 +125,8 @@ func (p *Program) Keeps(reg []float64, n Node) bool {
 // roots need. Other registers stay as they are.
 func (p *Program) Only(roots ...Node) *Program {
 	q := *p
-	w := p.works.Get().(*work)
-	defer p.works.Put(w)
+	w := p.work()
+	defer works.Put(w)
 	q.rests = slices.Clone(p.under(w, roots))
 	steps := 0
 	for _, n := range q.rests {
@@ -133,8 +151,8 @@ func (nd *node) runs() bool { return nd.op != lang.Const && nd.op != lang.Name }
 func (p *Program) Moved(slots []Node) *Program {
 	q := *p
 	q.steps, q.rests = nil, nil
-	w := p.works.Get().(*work)
-	defer p.works.Put(w)
+	w := p.work()
+	defer works.Put(w)
 	clear(w.need)
 	for _, n := range slots {
 		w.need[n] = true
@@ -150,8 +168,8 @@ func (p *Program) Moved(slots []Node) *Program {
 
 // Uses are the slots a node depends on, ascending.
 func (p *Program) Uses(root Node) []Node {
-	w := p.works.Get().(*work)
-	defer p.works.Put(w)
+	w := p.work()
+	defer works.Put(w)
 	var uses []Node
 	for _, n := range p.under(w, []Node{root}) {
 		if p.nodes[n].op == lang.Name {
@@ -165,23 +183,22 @@ func (p *Program) Uses(root Node) []Node {
 // stand in w.
 func (p *Program) under(w *work, roots []Node) []Node {
 	clear(w.need)
-	w.need[0] = true // is none
-	found := w.found[:0]
-	add := func(nodes []Node) {
-		for _, n := range nodes {
-			if !w.need[n] {
-				w.need[n] = true
-				found = append(found, n)
+	top := Node(0)
+	for _, r := range roots {
+		w.need[r], top = true, max(top, r)
+	}
+	w.need[0] = false // is none
+	from := len(w.found)
+	for n := top; n > 0; n-- {
+		if w.need[n] {
+			from--
+			w.found[from] = n
+			for _, a := range p.args(n) {
+				w.need[a] = true
 			}
 		}
 	}
-	add(roots)
-	for i := 0; i < len(found); i++ {
-		add(p.args(found[i]))
-	}
-	slices.Sort(found)
-	w.found = found
-	return found
+	return w.found[from:]
 }
 
 func (p *Program) args(n Node) []Node {

@@ -12,11 +12,8 @@ const (
 // Straight reports whether a root is a sum of multiples of the slots that move
 // (by node), whatever they are; the others stand still.
 func (p *Program) Straight(root Node, moves []bool) bool {
-	w := p.works.Get().(*work)
-	defer p.works.Put(w)
-	if len(w.hangs) < len(p.nodes) {
-		w.hangs = make([]uint8, len(p.nodes))
-	}
+	w := p.work()
+	defer works.Put(w)
 	hangs := w.hangs
 	of := func(n Node) uint8 {
 		if op := p.nodes[n].op; op == lang.Name && moves[n] {
