@@ -76,13 +76,13 @@ func (j *Judged) Open() bool { return j.Verdict != answer.RuledOut }
 // Judge judges a combination as it stands, and where a hold does not surely carry
 // what must pass through it, with each lock that could: the best is kept.
 func (b *Bench) Judge(c link.Combination) (*Judged, error) {
-	best, err := b.judge(c)
+	best, err := b.judge(c, false)
 	if err != nil || best.Option == nil {
 		return best, err
 	}
 	for _, joint := range best.slipping() {
 		for _, with := range c.Locked(&b.Base.Input, joint) {
-			j, err := b.judge(with)
+			j, err := b.judge(with, true)
 			if err != nil {
 				return nil, err
 			}
@@ -112,8 +112,9 @@ func (j *Judged) slipping() []string {
 
 // judge links a combination, looks at every set of picks and keeps the best.
 // A set is solved only while it may still beat the best found: the glance tells
-// the most it can earn.
-func (b *Bench) judge(c link.Combination) (*Judged, error) {
+// the most it can earn. When it is wanted only if it is open, what is ruled out
+// is not worked out.
+func (b *Bench) judge(c link.Combination, ifOpen bool) (*Judged, error) {
 	s, out, err := b.open(c)
 	if out != nil || err != nil {
 		return out, err
@@ -132,6 +133,9 @@ func (b *Bench) judge(c link.Combination) (*Judged, error) {
 		}
 	}
 	sort.SliceStable(list, func(i, k int) bool { return list[i].before(list[k]) })
+	if ifOpen && !list[0].Open() {
+		return list[0], nil
+	}
 	var best *Judged
 	for i, j := range list {
 		if best != nil {
