@@ -28,14 +28,16 @@ func misread(w string) string {
 		return "yes or no"
 	case slices.Contains(nothings, low):
 		return "nothing at all"
+	case slices.Contains(grammar, low):
+		return "a word of the rule language"
+	case !strings.Contains("+-.0123456789", w[:1]): // all below begin with one of these
+		return ""
 	case dateForm.MatchString(w):
 		return "a date"
 	case clockForm.MatchString(w):
 		return "a time of day"
 	case numberForm.MatchString(low):
 		return "a number"
-	case slices.Contains(grammar, low):
-		return "a word of the rule language"
 	}
 	return ""
 }

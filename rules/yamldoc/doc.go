@@ -12,6 +12,7 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"gopkg.in/yaml.v3"
 
@@ -33,7 +34,7 @@ type Doc struct {
 // Node is a value in the file under its dotted key. The zero Node is absent.
 type Node struct {
 	doc *Doc
-	y   *yaml.Node
+	y   *node
 	Key string // dotted: parts.arm.outside; items of a list as fits[0]
 }
 
@@ -55,8 +56,8 @@ func Read(name string, data []byte) *Doc {
 		d.Faults.Add(fault.Place{File: name, Line: 1, Column: 1}, "", "the file is empty", "start from a case or rule file that works")
 		return d
 	}
-	d.Root = Node{doc: d, y: top.Content[0]}
 	d.refuse(top.Content[0], nil)
+	d.Root = Node{doc: d, y: &lean([]*yaml.Node{top.Content[0]})[0]}
 	return d
 }
 
@@ -115,15 +116,15 @@ func (s *step) path() string {
 func (d *Doc) refuse(y *yaml.Node, at *step) {
 	switch y.Kind {
 	case yaml.AliasNode:
-		d.Faults.Add(d.place(y), at.path(), "an alias (*"+y.Value+") stands here", "write the value out")
+		d.Faults.Add(d.at(y), at.path(), "an alias (*"+y.Value+") stands here", "write the value out")
 	case yaml.MappingNode:
 		seen := make(map[string]*yaml.Node, len(y.Content)/2)
 		for i := 0; i+1 < len(y.Content); i += 2 {
 			k := y.Content[i]
 			if first, again := seen[k.Value]; again {
-				d.Faults = append(d.Faults, fault.Fault{At: d.place(k), Key: join(at.path(), k.Value),
+				d.Faults = append(d.Faults, fault.Fault{At: d.at(k), Key: join(at.path(), k.Value),
 					Says:   fmt.Sprintf("%s is already given on line %d", k.Value, first.Line),
-					Remedy: "keep one of the two", Also: []fault.Place{d.place(first)}})
+					Remedy: "keep one of the two", Also: []fault.Place{d.at(first)}})
 			}
 			seen[k.Value] = k
 			d.refuse(y.Content[i+1], &step{up: at, key: k.Value})
@@ -135,8 +136,41 @@ func (d *Doc) refuse(y *yaml.Node, at *step) {
 	}
 }
 
-func (d *Doc) place(y *yaml.Node) fault.Place {
-	return fault.Place{File: d.File, Line: y.Line, Column: y.Column, Width: len([]rune(y.Value))}
+// node is what is kept of a node of the library: there are many of them.
+type node struct {
+	kind, style  uint8 // of package yaml
+	null         bool
+	line, column int32
+	value        string
+	comment      string // that ends its line
+	content      []node
+}
+
+// Kinds and styles as a node keeps them.
+const (
+	mapping  = uint8(yaml.MappingNode)
+	sequence = uint8(yaml.SequenceNode)
+	scalar   = uint8(yaml.ScalarNode)
+	single   = uint8(yaml.SingleQuotedStyle)
+	quoted   = uint8(yaml.SingleQuotedStyle | yaml.DoubleQuotedStyle)
+	block    = uint8(yaml.LiteralStyle | yaml.FoldedStyle)
+)
+
+// lean keeps of the library's nodes what is asked for.
+func lean(ys []*yaml.Node) []node {
+	out := make([]node, len(ys))
+	for i, y := range ys {
+		out[i] = node{uint8(y.Kind), uint8(y.Style), y.Tag == "!!null", int32(y.Line), int32(y.Column), y.Value, y.LineComment, lean(y.Content)}
+	}
+	return out
+}
+
+func (d *Doc) at(y *yaml.Node) fault.Place {
+	return fault.Place{File: d.File, Line: y.Line, Column: y.Column, Width: utf8.RuneCountInString(y.Value)}
+}
+
+func (d *Doc) place(n *node) fault.Place {
+	return fault.Place{File: d.File, Line: int(n.line), Column: int(n.column), Width: utf8.RuneCountInString(n.value)}
 }
 
 func join(path, key string) string {

@@ -5,13 +5,11 @@ import (
 	"slices"
 	"strings"
 
-	"gopkg.in/yaml.v3"
-
 	"wornfit/rules/fault"
 )
 
 // Present reports whether the key was there with a value.
-func (n Node) Present() bool { return n.y != nil && n.y.Tag != "!!null" }
+func (n Node) Present() bool { return n.y != nil && !n.y.null }
 
 // Doc returns the file the node stands in.
 func (n Node) Doc() *Doc { return n.doc }
@@ -33,20 +31,20 @@ func (n Node) Fault(says, remedy string) {
 }
 
 // IsMap, IsList and IsScalar tell the node's form; an absent node has none.
-func (n Node) IsMap() bool    { return n.y != nil && n.y.Kind == yaml.MappingNode }
-func (n Node) IsList() bool   { return n.y != nil && n.y.Kind == yaml.SequenceNode }
-func (n Node) IsScalar() bool { return n.y != nil && n.y.Kind == yaml.ScalarNode }
+func (n Node) IsMap() bool    { return n.y != nil && n.y.kind == mapping }
+func (n Node) IsList() bool   { return n.y != nil && n.y.kind == sequence }
+func (n Node) IsScalar() bool { return n.y != nil && n.y.kind == scalar }
 
 // Quoted reports whether a scalar was written in quotes, so that it is text
 // whatever it looks like.
 func (n Node) Quoted() bool {
-	return n.y != nil && n.y.Style&(yaml.SingleQuotedStyle|yaml.DoubleQuotedStyle) != 0
+	return n.y != nil && n.y.style&quoted != 0
 }
 
 // Block reports whether a scalar was written as a block (| or >): the places
 // inside it are lost.
 func (n Node) Block() bool {
-	return n.y != nil && n.y.Style&(yaml.LiteralStyle|yaml.FoldedStyle) != 0
+	return n.y != nil && n.y.style&block != 0
 }
 
 // Comment returns the comment that ends the node's line, if any: a unit lost
@@ -55,15 +53,15 @@ func (n Node) Comment() string {
 	if n.y == nil {
 		return ""
 	}
-	return n.y.LineComment
+	return n.y.comment
 }
 
 // Get returns the value of a key, absent when there is none.
 func (n Node) Get(key string) Node {
 	if n.IsMap() {
-		for i := 0; i+1 < len(n.y.Content); i += 2 {
-			if n.y.Content[i].Value == key {
-				return Node{doc: n.doc, y: n.y.Content[i+1], Key: join(n.Key, key)}
+		for i := 0; i+1 < len(n.y.content); i += 2 {
+			if n.y.content[i].value == key {
+				return Node{doc: n.doc, y: &n.y.content[i+1], Key: join(n.Key, key)}
 			}
 		}
 	}
@@ -83,9 +81,9 @@ func (n Node) Entries() []Entry {
 		return nil
 	}
 	var out []Entry
-	for i := 0; i+1 < len(n.y.Content); i += 2 {
-		k := n.y.Content[i]
-		out = append(out, Entry{k.Value, n.doc.place(k), Node{doc: n.doc, y: n.y.Content[i+1], Key: join(n.Key, k.Value)}})
+	for i := 0; i+1 < len(n.y.content); i += 2 {
+		k := &n.y.content[i]
+		out = append(out, Entry{k.value, n.doc.place(k), Node{doc: n.doc, y: &n.y.content[i+1], Key: join(n.Key, k.value)}})
 	}
 	return out
 }
@@ -98,9 +96,9 @@ func (n Node) Items() []Node {
 	if !n.IsList() {
 		return []Node{n}
 	}
-	out := make([]Node, len(n.y.Content))
-	for i, c := range n.y.Content {
-		out[i] = Node{doc: n.doc, y: c, Key: fmt.Sprintf("%s[%d]", n.Key, i)}
+	out := make([]Node, len(n.y.content))
+	for i := range n.y.content {
+		out[i] = Node{doc: n.doc, y: &n.y.content[i], Key: fmt.Sprintf("%s[%d]", n.Key, i)}
 	}
 	return out
 }
@@ -112,9 +110,9 @@ func (n Node) Keys(allowed ...string) bool {
 		n.Fault("found "+n.form()+" where keys and values should stand", "write one `key: value` a line")
 		return false
 	}
-	for i := 0; i+1 < len(n.y.Content); i += 2 {
-		if k := n.y.Content[i]; !slices.Contains(allowed, k.Value) {
-			n.doc.Faults.Add(n.doc.place(k), join(n.Key, k.Value), "there is no key "+k.Value+" here", fault.DidYouMean(k.Value, allowed))
+	for i := 0; i+1 < len(n.y.content); i += 2 {
+		if k := &n.y.content[i]; !slices.Contains(allowed, k.value) {
+			n.doc.Faults.Add(n.doc.place(k), join(n.Key, k.value), "there is no key "+k.value+" here", fault.DidYouMean(k.value, allowed))
 		}
 	}
 	return true
@@ -130,7 +128,7 @@ func (n Node) Text() string {
 		n.Fault("found "+n.form()+" where one value should stand", "write a single value")
 		return ""
 	}
-	return n.y.Value
+	return n.y.value
 }
 
 // Word returns a scalar that must be one of the list; "" when absent or told.
@@ -175,7 +173,7 @@ func (n Node) form() string {
 	case n.IsList():
 		return "a list"
 	case n.IsScalar():
-		return fmt.Sprintf("%q", n.y.Value)
+		return fmt.Sprintf("%q", n.y.value)
 	}
 	return "nothing"
 }

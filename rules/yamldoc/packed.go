@@ -3,23 +3,16 @@ package yamldoc
 import (
 	"encoding/binary"
 	"errors"
-	"fmt"
-	"slices"
-
-	"gopkg.in/yaml.v3"
 )
 
 // Packed files: the nodes of many files in one text, so that a program that
 // carries its files need not parse them at every start. What was packed is known
 // by a mark, and whoever unpacks must hold the mark of the very files.
 //
-//	name, mark, nodes, links, files; of each file its path and its root
-//	node: kind, style, tag, line, column, comment; its text, or its children
+//	name, mark, nodes, files; of each file its path and its root
+//	node: kind, style, whether null, line, column, comment; its text, or its children
 
-const packedName = "wornfit nodes 1\n"
-
-// tags are those a file may have; the library resolves them when it reads.
-var tags = []string{"!!str", "!!map", "!!seq", "!!int", "!!float", "!!bool", "!!null", "!!timestamp"}
+const packedName = "wornfit nodes 2\n"
 
 // Pack puts the nodes of files without faults into one text.
 func Pack(mark string, paths []string, docs []*Doc) ([]byte, error) {
@@ -31,21 +24,17 @@ func Pack(mark string, paths []string, docs []*Doc) ([]byte, error) {
 		p.text(paths[i])
 		p.node(d.Root.y)
 	}
-	if p.err != nil {
-		return nil, p.err
-	}
 	head := packer{out: []byte(packedName)}
 	head.text(mark)
-	for _, n := range []int{p.nodes, p.links, len(docs)} {
+	for _, n := range []int{p.nodes, len(docs)} {
 		head.number(n)
 	}
 	return append(head.out, p.out...), nil
 }
 
 type packer struct {
-	out          []byte
-	nodes, links int
-	err          error
+	out   []byte
+	nodes int
 }
 
 func (p *packer) number(n int) { p.out = binary.AppendUvarint(p.out, uint64(n)) }
@@ -55,25 +44,23 @@ func (p *packer) text(s string) {
 	p.out = append(p.out, s...)
 }
 
-func (p *packer) node(y *yaml.Node) {
-	tag := slices.Index(tags, y.Tag)
-	if tag < 0 || y.Kind == yaml.AliasNode {
-		p.err = fmt.Errorf("line %d: a %s cannot be packed", y.Line, y.Tag)
-		return
+func (p *packer) node(y *node) {
+	null := 0
+	if y.null {
+		null = 1
 	}
 	p.nodes++
-	for _, n := range []int{int(y.Kind), int(y.Style), tag, y.Line, y.Column} {
+	for _, n := range []int{int(y.kind), int(y.style), null, int(y.line), int(y.column)} {
 		p.number(n)
 	}
-	p.text(y.LineComment)
-	if y.Kind == yaml.ScalarNode {
-		p.text(y.Value)
+	p.text(y.comment)
+	if y.kind == scalar {
+		p.text(y.value)
 		return
 	}
-	p.number(len(y.Content))
-	p.links += len(y.Content)
-	for _, c := range y.Content {
-		p.node(c)
+	p.number(len(y.content))
+	for i := range y.content {
+		p.node(&y.content[i])
 	}
 }
 
@@ -90,33 +77,35 @@ func Unpack(packed, mark string, data func(path string) (name string, text []byt
 	if u.text() != mark {
 		return nil, nil
 	}
-	nodes, links, files := u.number(), u.number(), u.number()
-	if u.bad || nodes > len(packed) || links > len(packed) {
+	nodes, files := u.number(), u.number()
+	if u.bad || nodes > len(packed) {
 		return nil, errPacked
 	}
-	u.nodes, u.links = make([]yaml.Node, nodes), make([]*yaml.Node, links)
+	u.nodes = make([]node, nodes)
 	out := make(map[string]*Doc, files)
 	for range files {
 		path := u.text()
-		y := u.node()
+		y := u.room(1)
+		if !u.bad {
+			u.node(&y[0])
+		}
 		if u.bad {
 			return nil, errPacked
 		}
 		name, text := data(path)
 		d := &Doc{File: name, data: text}
-		d.Root = Node{doc: d, y: y}
+		d.Root = Node{doc: d, y: &y[0]}
 		out[path] = d
 	}
 	return out, nil
 }
 
-// unpacker hands out nodes of two blocks made at once.
+// unpacker hands out nodes of a block made at once.
 type unpacker struct {
 	in    string
 	at    int
 	bad   bool
-	nodes []yaml.Node
-	links []*yaml.Node
+	nodes []node
 }
 
 func (u *unpacker) number() int {
@@ -144,32 +133,29 @@ func (u *unpacker) text() string {
 	return u.in[u.at-n : u.at]
 }
 
-func (u *unpacker) node() *yaml.Node {
-	if u.bad || len(u.nodes) == 0 {
+// room is the next n nodes; none when there are not so many.
+func (u *unpacker) room(n int) []node {
+	if u.bad || n > len(u.nodes) {
 		u.bad = true
 		return nil
 	}
-	y := &u.nodes[0]
-	u.nodes = u.nodes[1:]
-	y.Kind, y.Style = yaml.Kind(u.number()), yaml.Style(u.number())
-	tag := u.number()
-	if tag >= len(tags) {
-		u.bad = true
-		return nil
+	out := u.nodes[:n:n]
+	u.nodes = u.nodes[n:]
+	return out
+}
+
+func (u *unpacker) node(y *node) {
+	y.kind, y.style, y.null = uint8(u.number()), uint8(u.number()), u.number() == 1
+	y.line, y.column, y.comment = int32(u.number()), int32(u.number()), u.text()
+	if y.kind == scalar {
+		y.value = u.text()
+		return
 	}
-	y.Tag, y.Line, y.Column, y.LineComment = tags[tag], u.number(), u.number(), u.text()
-	if y.Kind == yaml.ScalarNode {
-		y.Value = u.text()
-		return y
+	y.content = u.room(u.number())
+	for i := range y.content {
+		if u.bad {
+			return
+		}
+		u.node(&y.content[i])
 	}
-	n := u.number()
-	if n > len(u.links) {
-		u.bad = true
-		return nil
-	}
-	y.Content, u.links = u.links[:n:n], u.links[n:]
-	for i := range y.Content {
-		y.Content[i] = u.node()
-	}
-	return y
 }

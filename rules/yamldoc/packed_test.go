@@ -3,8 +3,6 @@ package yamldoc
 import (
 	"strings"
 	"testing"
-
-	"gopkg.in/yaml.v3"
 )
 
 const little = `# a file
@@ -34,15 +32,15 @@ func TestPackedIsUnpacked(t *testing.T) {
 }
 
 // same compares all that a reader of the nodes may ask for.
-func same(t *testing.T, a, b *yaml.Node) {
+func same(t *testing.T, a, b *node) {
 	t.Helper()
-	if a.Kind != b.Kind || a.Style != b.Style || a.Tag != b.Tag || a.Value != b.Value || a.Line != b.Line || a.Column != b.Column ||
-		a.LineComment != b.LineComment || len(a.Content) != len(b.Content) {
+	if a.kind != b.kind || a.style != b.style || a.null != b.null || a.value != b.value || a.line != b.line || a.column != b.column ||
+		a.comment != b.comment || len(a.content) != len(b.content) {
 		t.Errorf("packed %+v\nunpacked %+v", *a, *b)
 		return
 	}
-	for i := range a.Content {
-		same(t, a.Content[i], b.Content[i])
+	for i := range a.content {
+		same(t, &a.content[i], &b.content[i])
 	}
 }
 

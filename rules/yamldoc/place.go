@@ -4,8 +4,6 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"gopkg.in/yaml.v3"
-
 	"wornfit/rules/fault"
 )
 
@@ -16,12 +14,12 @@ func (n Node) Straight() bool {
 	if !n.IsScalar() || n.Block() {
 		return false
 	}
-	rest, ok := n.doc.from(n.y.Line, n.y.Column+n.quote())
+	rest, ok := n.doc.from(int(n.y.line), int(n.y.column)+n.quote())
 	if !ok {
 		return false
 	}
-	text := n.y.Value
-	if n.y.Style&yaml.SingleQuotedStyle != 0 {
+	text := n.y.value
+	if n.y.style&single != 0 {
 		text = strings.ReplaceAll(text, "'", "''")
 	}
 	return strings.HasPrefix(rest, text)
