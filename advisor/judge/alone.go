@@ -26,10 +26,14 @@ func (b *Bench) Alone(purpose *link.Part) {
 		o, open := link.Alone(b.Base.Input, p, purpose)
 		b.unsettled[p] = open
 		j := &Judged{Option: o, bench: b}
-		if sets, _, _ := o.PickSets(b.Given.Knows, b.Given.Rows, 1); len(sets) > 0 {
+		sets, _, cut := o.PickSets(b.Given.Knows, b.Given.Rows, mostSets)
+		if j.Cut = cut; len(sets) > 0 {
 			j.Set = sets[0]
 		}
 		j.Model = b.model(o, b.Given.Fill(o.Slots), j.Set)
+		if len(sets) > 1 {
+			b.joined(j, sets)
+		}
 		j.Model.Shared = solve.NewShared()
 		b.solve(j, solve.Glance)
 		j.Model.Shared.Rest()

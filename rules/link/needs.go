@@ -12,9 +12,9 @@ type Unsettled map[*Part][]*Rule
 
 // Needs links no more of a combination than its needs that rest on no pick and
 // no size, and of those only what is unsettled: what may rule it out before
-// anything is worked out.
+// anything is worked out. Only all of them have their words.
 func (c Combination) Needs(in Input, open Unsettled) (*Option, error) {
-	return link(in, c, func(l *linker) { l.lowerNeeds(open) }, false)
+	return link(in, c, func(l *linker) { l.lowerNeeds(open) }, open != nil)
 }
 
 func (l *linker) lowerNeeds(open Unsettled) {

@@ -23,7 +23,7 @@ func cuttingOrder(shaft, hub *env) (first, second *env) {
 // mate is the dimension that `suits: mate` means in a file: the other part's
 // finished size, if that is cut and is cut earlier. "" when there is none.
 func (l *linker) mate(e *env) string {
-	if e != l.second || l.first.part.Metal == Kept {
+	if l.alone || e != l.second || l.first.part.Metal == Kept {
 		return ""
 	}
 	return l.first.part.Finishes
