@@ -121,6 +121,9 @@ func (b *Bench) judge(c link.Combination, ifOpen bool) (*Judged, error) {
 	}
 	trade := b.Base.NameOf(c)
 	defer s.shared.Rest()
+	if ifOpen && s.out {
+		return &Judged{Combination: c, Option: s.option, Verdict: answer.RuledOut}, nil
+	}
 	var list []*Judged
 	for _, set := range s.sets {
 		j := &Judged{Combination: c, Option: s.option, Set: set, Cut: s.cut, trade: trade, bench: b}

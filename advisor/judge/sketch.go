@@ -17,6 +17,7 @@ type sketch struct {
 	sets   []link.PickSet
 	cut    bool // not every set
 	shared *solve.Shared
+	out    bool         // ruled out whichever set is taken, as far as looked
 	box    []interval.I // where every design must lie whichever set is taken; nil: one set, or not looked
 }
 
@@ -30,7 +31,7 @@ func (b *Bench) open(c link.Combination) (*sketch, *Judged, error) {
 	}
 	s, out, err := b.sketch(c)
 	if s != nil && len(s.sets) > 1 {
-		b.over(c, s)
+		s.out = !b.over(c, s).Open()
 	}
 	return s, out, err
 }
