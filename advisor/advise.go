@@ -6,11 +6,8 @@
 package advisor
 
 import (
-	"fmt"
 	"maps"
-	"runtime"
 	"slices"
-	"sync"
 
 	"wornfit/advisor/answer"
 	"wornfit/advisor/casefile"
@@ -59,7 +56,9 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 	a.Diagnosis, a.Look = found.Findings, found.Look
 	shop := &judge.Bench{Base: base, Given: known, Speech: ask.Speech, Weights: weights(base, c),
 		Called: map[string]string{"shaft": a.Case.Shaft, "hub": a.Case.Hub}, Near: near(cond), Made: made(c, f), Asked: ask.Only}
-	shop.Alone(purpose)
+	if err := shop.Alone(purpose); err != nil {
+		return nil, err
+	}
 	contest, err := held(shop, link.All(base.Input, purpose), ask.All)
 	if err != nil {
 		return nil, err
@@ -87,7 +86,7 @@ func Advise(base *rules.Base, c *casefile.Case, f *casefile.Fit, ask Ask) (*answ
 // held looks every option over and works out those that may be among the best,
 // or all of them.
 func held(shop *judge.Bench, all []link.Combination, every bool) (*judge.Contest, error) {
-	rough, err := each(longestFirst(all), shop.Rough)
+	rough, err := judge.Each(longestFirst(all), shop.Rough)
 	if err != nil {
 		return nil, err
 	}
@@ -97,7 +96,7 @@ func held(shop *judge.Bench, all []link.Combination, every bool) (*judge.Contest
 		next = contest.All
 	}
 	for list := next(); len(list) > 0; list = next() {
-		judged, err := each(longestFirst(list), shop.Judge)
+		judged, err := judge.Each(longestFirst(list), shop.Judge)
 		if err != nil {
 			return nil, err
 		}
@@ -146,36 +145,14 @@ func thorough(shop *judge.Bench, judged []*judge.Judged, only []string) error {
 		}
 		seen[name] = true
 	}
-	slices.SortStableFunc(list, func(a, b *judge.Judged) int { return toil(b.Combination) - toil(a.Combination) })
-	_, err := each(list, func(j *judge.Judged) (*judge.Judged, error) { return j, shop.Finish(j, full[j]) })
-	return err
-}
-
-// each does the work on every item, on as many cores as there are; the results
-// keep the items' order.
-func each[T, R any](items []T, work func(T) (R, error)) ([]R, error) {
-	out := make([]R, len(items))
-	errs := make([]error, len(items))
-	next := make(chan int)
-	var wg sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), max(len(items), 1)) {
-		wg.Go(func() {
-			for i := range next {
-				out[i], errs[i] = guarded(work, items[i])
-			}
-		})
-	}
-	for i := range items {
-		next <- i
-	}
-	close(next)
-	wg.Wait()
-	for _, err := range errs {
-		if err != nil {
-			return nil, err
+	slices.SortStableFunc(list, func(a, b *judge.Judged) int {
+		if full[a] != full[b] {
+			return map[bool]int{true: -1, false: 1}[full[a]] // takes longer
 		}
-	}
-	return out, nil
+		return toil(b.Combination) - toil(a.Combination)
+	})
+	_, err := judge.Each(list, func(j *judge.Judged) (*judge.Judged, error) { return j, shop.Finish(j, full[j]) })
+	return err
 }
 
 // longestFirst puts the options with the most sizes and limits first: they take
@@ -193,17 +170,6 @@ func toil(c link.Combination) int {
 		sizes, limits = sizes+len(p.Choose), limits+len(p.Limits)
 	}
 	return sizes * limits
-}
-
-// guarded makes a panic of one item's work an error that names the fault, so
-// that it is told like any other.
-func guarded[T, R any](work func(T) (R, error), item T) (out R, err error) {
-	defer func() {
-		if p := recover(); p != nil {
-			err = fmt.Errorf("a fault of this program: %v", p)
-		}
-	}()
-	return work(item)
 }
 
 func head(base *rules.Base, c *casefile.Case, f *casefile.Fit) *answer.Answer {

@@ -6,14 +6,11 @@
 package judge
 
 import (
-	"errors"
 	"math"
-	"runtime"
 	"slices"
 	"sort"
 	"strings"
 	"sync"
-	"sync/atomic"
 
 	"wornfit/advisor/answer"
 	"wornfit/advisor/given"
@@ -340,22 +337,16 @@ func Sort(list []*Judged) {
 
 // Options are the options worded, numbered in the order they stand.
 func Options(list []*Judged) ([]answer.Option, error) {
-	out, errs := make([]answer.Option, len(list)), make([]error, len(list))
-	var next atomic.Int64
-	var wg sync.WaitGroup
-	for range runtime.GOMAXPROCS(0) {
-		wg.Go(func() {
-			for i := next.Add(1) - 1; int(i) < len(list); i = next.Add(1) - 1 {
-				if errs[i] = list[i].dress(); errs[i] != nil {
-					continue
-				}
-				out[i] = list[i].word()
-				out[i].Rank = int(i) + 1
-			}
-		})
+	out, err := Each(list, func(j *Judged) (answer.Option, error) {
+		if err := j.dress(); err != nil {
+			return answer.Option{}, err
+		}
+		return j.word(), nil
+	})
+	for i := range out {
+		out[i].Rank = i + 1
 	}
-	wg.Wait()
-	return out, errors.Join(errs...)
+	return out, err
 }
 
 // Criteria tells how scores are weighed.

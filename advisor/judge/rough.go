@@ -73,30 +73,30 @@ func (j *Judged) mustHangs() bool {
 // lockedRough looks whether a lock may open what is ruled out only because a hold
 // does not carry what must pass.
 func (b *Bench) lockedRough(r *Rough, j *Judged) error {
+	var locked []link.Combination
 	var joints []string
 	for i := range j.Option.Checks {
 		if c := &j.Option.Checks[i]; c.Carried != "" && !slices.Contains(joints, c.Joint) {
 			joints = append(joints, c.Joint)
+			locked = append(locked, r.Combination.Locked(&b.Base.Input, c.Joint)...)
 		}
 	}
-	if len(joints) == 0 {
+	if len(locked) == 0 {
 		return nil
 	}
 	j.Model.Apart = func(c *link.Check) bool { return c.Carried != "" }
 	if b.glance(j); !j.Open() {
 		return nil
 	}
-	for _, joint := range joints {
-		for _, with := range r.Combination.Locked(&b.Base.Input, joint) {
-			k, err := b.Rough(with)
-			if err != nil {
-				return err
-			}
-			if !k.Out && (r.Out || k.Most > r.Most) {
-				r.Out, r.Most = false, k.Most
-			}
-			r.unsure = false // of several, what each may come to is not kept apart
+	for _, with := range locked {
+		k, err := b.Rough(with)
+		if err != nil {
+			return err
 		}
+		if !k.Out && (r.Out || k.Most > r.Most) {
+			r.Out, r.Most = false, k.Most
+		}
+		r.unsure = false // of several, what each may come to is not kept apart
 	}
 	return nil
 }
