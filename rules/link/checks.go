@@ -117,10 +117,7 @@ func (l *linker) rowName(lw *lowering, e *env, name string) string {
 // A hold on a joint of a part answers for that part, a hold of the finished fit
 // and a purpose for both.
 func (l *linker) features(lw *lowering, e *env) {
-	for _, f := range e.part.Features {
-		if f.Answer != "ruled out" {
-			continue
-		}
+	for _, f := range e.part.unbearable() {
 		for _, side := range l.sidesOf(e) {
 			name := side.String() + ".near_" + strings.ReplaceAll(f.Kind, "-", "_")
 			r := Rule{

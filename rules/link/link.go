@@ -193,13 +193,15 @@ func (l *linker) finish() {
 
 // room sets lists aside in the size they come to.
 func (l *linker) room() {
-	checks, steps := 0, 0
+	checks, steps, picks := 0, 0, 0
 	for _, e := range l.envs() {
-		checks += len(e.part.Needs) + len(e.part.Limits) + 2*len(e.part.Features)
+		checks += len(e.part.Needs) + len(e.part.Limits) + len(e.part.unbearable())*len(l.sidesOf(e))
 		steps += len(e.part.Steps)
+		picks += len(e.part.Picks)
 	}
 	l.opt.Checks = make([]Check, 0, checks)
 	l.opt.Steps = make([]LinkedStep, 0, steps)
+	l.opt.Picks = make([]LinkedPick, 0, picks)
 }
 
 func (l *linker) aims(lw *lowering, e *env) {

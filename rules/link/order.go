@@ -104,13 +104,12 @@ func (l *linker) holdsAfterSizes(lw *lowering) {
 			moved = append(moved, d)
 		}
 	}
-	p := lw.b.Build()
 	for _, d := range l.opt.Dims {
 		if d.Joint == "" {
 			continue
 		}
 		at := 0
-		for _, t := range l.jointTargets(lw, p, d.Joint) {
+		for _, t := range l.jointTargets(lw, d.Joint) {
 			at = max(at, 1+slices.IndexFunc(moved, func(o Dim) bool { return o.Target == t }))
 		}
 		for at < len(moved) && moved[at].Joint == d.Joint {
@@ -122,14 +121,14 @@ func (l *linker) holdsAfterSizes(lw *lowering) {
 }
 
 // jointTargets are the targets that the two sizes of a joint rest on.
-func (l *linker) jointTargets(lw *lowering, p *tape.Program, joint string) []tape.Node {
+func (l *linker) jointTargets(lw *lowering, joint string) []tape.Node {
 	var targets []tape.Node
 	for _, field := range []string{"joint.inner_size", "joint.outer_size"} {
 		n, ok, err := lw.jointField(l.holds[joint], field)
 		if !ok || err != nil {
 			continue
 		}
-		targets = append(targets, p.Uses(n)...)
+		targets = append(targets, lw.b.Uses(n)...)
 	}
 	return targets
 }

@@ -258,3 +258,14 @@ func (d *Dimension) dim() quantity.Dim {
 	}
 	return d.Low.Type.Dim
 }
+
+// unbearable are the neighbours that rule the part out.
+func (p *Part) unbearable() []Feature {
+	var out []Feature
+	for _, f := range p.Features {
+		if f.Answer == "ruled out" {
+			out = append(out, f)
+		}
+	}
+	return out
+}

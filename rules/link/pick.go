@@ -13,7 +13,7 @@ import (
 // picks lists the picks of the option so that each comes after those it asks
 // about, each with a program of its own.
 func (l *linker) picks(main *lowering) {
-	var all []LinkedPick
+	all := make([]LinkedPick, 0, cap(l.opt.Picks))
 	for _, e := range l.envs() {
 		for i := range e.part.Picks {
 			all = append(all, l.pick(main, e, &e.part.Picks[i]))

@@ -38,13 +38,10 @@ type key struct {
 // Builder collects nodes. An expression met twice is one node. It serves one
 // goroutine.
 type Builder struct {
-	nodes  []node
-	slots  []Node
-	labels []string // of the slots
+	graph
 	byName map[string]Node
 	seen   map[key]Node
 	called map[string]Node
-	calls  []call
 	err    error
 }
 
@@ -54,7 +51,7 @@ func NewBuilder() *Builder {
 		return b
 	}
 	return &Builder{
-		nodes:  make([]node, 1, usual), // node 0 is none
+		graph:  graph{nodes: make([]node, 1, usual)}, // node 0 is none
 		byName: map[string]Node{},
 		seen:   make(map[key]Node, usual),
 		called: map[string]Node{},

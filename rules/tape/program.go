@@ -20,14 +20,19 @@ type step struct {
 // Program is what a Builder built. It is never changed, so goroutines may share
 // it; each needs registers of its own.
 type Program struct {
+	*graph
+	steps []step // ascending dst
+	rests []Node // of a program made by Only: all nodes it rests on, the roots too
+}
+
+// graph is the nodes of a program, or of one being built.
+type graph struct {
 	nodes   []node
-	steps   []step // ascending dst
 	slots   []Node
 	labels  []string // of the slots
 	calls   []call
-	scratch Node   // first of the registers behind the nodes where a call's arguments are gathered
-	spare   int    // how many
-	rests   []Node // of a program made by Only: all nodes it rests on, the roots too
+	scratch Node // first of the registers behind the nodes where a call's arguments are gathered
+	spare   int  // how many
 }
 
 // work is room that intervals need beside their registers.
@@ -43,13 +48,13 @@ type work struct {
 
 // Build gives the program of all nodes so far.
 func (b *Builder) Build() *Program {
-	p := &Program{
+	p := &Program{graph: &graph{
 		nodes:   slices.Clone(b.nodes),
 		slots:   slices.Clone(b.slots),
 		labels:  slices.Clone(b.labels),
 		calls:   slices.Clone(b.calls),
 		scratch: Node(len(b.nodes)),
-	}
+	}}
 	for _, c := range p.calls {
 		p.spare = max(p.spare, len(c.args))
 	}
@@ -65,8 +70,8 @@ func (b *Builder) Build() *Program {
 // works is room not in use now.
 var works sync.Pool
 
-// work is room for the program; what stands in it means nothing.
-func (p *Program) work() *work {
+// work is room for the graph; what stands in it means nothing.
+func (p *graph) work() *work {
 	w, ok := works.Get().(*work)
 	if !ok {
 		w = &work{}
@@ -167,7 +172,7 @@ func (p *Program) Moved(slots []Node) *Program {
 }
 
 // Uses are the slots a node depends on, ascending.
-func (p *Program) Uses(root Node) []Node {
+func (p *graph) Uses(root Node) []Node {
 	w := p.work()
 	defer works.Put(w)
 	var uses []Node
@@ -181,7 +186,7 @@ func (p *Program) Uses(root Node) []Node {
 
 // under are all nodes the roots rest on, themselves included, ascending. They
 // stand in w.
-func (p *Program) under(w *work, roots []Node) []Node {
+func (p *graph) under(w *work, roots []Node) []Node {
 	clear(w.need)
 	top := Node(0)
 	for _, r := range roots {
@@ -201,7 +206,7 @@ func (p *Program) under(w *work, roots []Node) []Node {
 	return w.found[from:]
 }
 
-func (p *Program) args(n Node) []Node {
+func (p *graph) args(n Node) []Node {
 	nd := &p.nodes[n]
 	if nd.op == lang.Call {
 		return p.calls[nd.call].args
