@@ -142,15 +142,14 @@ func (b *Bench) mostOf(j *Judged) float64 {
 	if j.Found.Within == nil {
 		return j.Mark.Points
 	}
-	found := j.Found
-	found.States = append([]solve.State(nil), found.States...)
-	for i := range found.States {
-		c := &j.Option.Checks[i]
-		if found.States[i].Holds == solve.Depends && (j.picked(c.Margin) || c.When != 0 && j.picked(c.When)) {
-			found.States[i].Holds = solve.Yes
+	may := 0.0 // half of each is taken off
+	for i := range j.Found.States {
+		c, s := &j.Option.Checks[i], &j.Found.States[i]
+		if c.Strength == link.Should && s.Applies != solve.No && s.Holds == solve.Depends && (j.picked(c.Margin) || c.When != 0 && j.picked(c.When)) {
+			may += 0.5
 		}
 	}
-	return rank.Most(j.Option, b.Base.Input.Criteria, b.Weights, &found, b.Base.OffShould)
+	return rank.Most(j.Option, b.Base.Input.Criteria, b.Weights, &j.Found, b.Base.OffShould) + b.Base.OffShould*may
 }
 
 // worked reports an option that is known to work.

@@ -209,9 +209,9 @@ const (
 type State struct {
 	Holds    Truth
 	Applies  Truth    // its `when`
+	Proved   bool     // Worst is shown by enclosure
 	Worst    float64  // margin at its worst corner, SI; of a need 1 or 0
 	AtTarget float64  // margin with every reading at its best value and every size on target
-	Proved   bool     // Worst is shown by enclosure
 	Of       []string // slots unknown or gauged that it depends on, when it Depends
 	Weak     []string // weak numbers whose doubt would break it whatever the design
 }
