@@ -3,33 +3,35 @@ package yamldoc
 import (
 	"encoding/binary"
 	"errors"
+	"sync"
+	"sync/atomic"
 )
 
 // Packed files: the nodes of many files in one text, so that a program that
 // carries its files need not parse them at every start. What was packed is known
 // by a mark, and whoever unpacks must hold the mark of the very files.
 //
-//	name, mark, nodes, files; of each file its path and its root
+//	name, mark, files; of each file its path, how many nodes, and its root as a text
 //	node: kind, style, whether null, line, column, comment; its text, or its children
 
-const packedName = "wornfit nodes 2\n"
+const packedName = "wornfit nodes 3\n"
 
 // Pack puts the nodes of files without faults into one text.
 func Pack(mark string, paths []string, docs []*Doc) ([]byte, error) {
-	p := packer{}
+	out := packer{out: []byte(packedName)}
+	out.text(mark)
+	out.number(len(docs))
 	for i, d := range docs {
 		if len(d.Faults) > 0 {
 			return nil, d.Faults.Err()
 		}
-		p.text(paths[i])
+		var p packer
 		p.node(d.Root.y)
+		out.text(paths[i])
+		out.number(p.nodes)
+		out.text(string(p.out))
 	}
-	head := packer{out: []byte(packedName)}
-	head.text(mark)
-	for _, n := range []int{p.nodes, len(docs)} {
-		head.number(n)
-	}
-	return append(head.out, p.out...), nil
+	return out.out, nil
 }
 
 type packer struct {
@@ -67,7 +69,8 @@ func (p *packer) node(y *node) {
 var errPacked = errors.New("the packed files are damaged")
 
 // Unpack gives the files that were packed, by path, if they bear the mark; else
-// nil. data holds each file's own text, for places within a line.
+// nil. data holds each file's own text, for places within a line. It works on as
+// many cores as there are.
 func Unpack(packed, mark string, data func(path string) (name string, text []byte)) (map[string]*Doc, error) {
 	u := unpacker{in: packed}
 	if len(packed) < len(packedName) || packed[:len(packedName)] != packedName {
@@ -77,25 +80,31 @@ func Unpack(packed, mark string, data func(path string) (name string, text []byt
 	if u.text() != mark {
 		return nil, nil
 	}
-	nodes, files := u.number(), u.number()
-	if u.bad || nodes > len(packed) {
-		return nil, errPacked
-	}
-	u.nodes = make([]node, nodes)
-	out := make(map[string]*Doc, files)
-	for range files {
-		path := u.text()
-		y := u.room(1)
-		if !u.bad {
-			u.node(&y[0])
+	out := map[string]*Doc{}
+	var wait sync.WaitGroup
+	var damaged atomic.Bool
+	for range u.number() {
+		path, nodes, text := u.text(), u.number(), u.text()
+		if u.bad || nodes < 1 || nodes > len(text) {
+			damaged.Store(true)
+			break
 		}
-		if u.bad {
-			return nil, errPacked
-		}
-		name, text := data(path)
-		d := &Doc{File: name, data: text}
-		d.Root = Node{doc: d, y: &y[0]}
+		d := &Doc{}
+		d.File, d.data = data(path)
 		out[path] = d
+		wait.Go(func() {
+			file := unpacker{in: text, nodes: make([]node, nodes)}
+			root := file.room(1)
+			file.node(&root[0])
+			d.Root = Node{doc: d, y: &root[0]}
+			if file.bad {
+				damaged.Store(true)
+			}
+		})
+	}
+	wait.Wait()
+	if damaged.Load() {
+		return nil, errPacked
 	}
 	return out, nil
 }
