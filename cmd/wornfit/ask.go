@@ -4,6 +4,7 @@ import (
 	"errors"
 	"io/fs"
 	"os"
+	"runtime"
 	"strings"
 
 	"wornfit/advisor"
@@ -35,6 +36,7 @@ func (f *flags) load(w world) (*rules.Base, error) {
 	if len(list) > 0 {
 		return nil, faults(w, "the knowledge", list, ruleLines(w, f.knowledge))
 	}
+	runtime.GC() // little is left of a load: collected now it is quick, and not in the way later
 	return base, nil
 }
 
