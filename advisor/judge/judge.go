@@ -288,12 +288,9 @@ func (b *Bench) unstated(j *Judged, c *link.Check) bool {
 
 // model lays the picks over what is known; widths and gauges come from them.
 func (b *Bench) model(o *link.Option, known []link.Known, set link.PickSet) solve.Model {
-	m := solve.Model{Option: o, Known: slices.Clone(known), Width: map[string]float64{}, Gauge: map[string]float64{}}
-	for i := range o.Slots {
+	m := solve.Model{Option: o, Known: known, Picked: make([]link.Known, len(o.PickSlots)), Width: map[string]float64{}, Gauge: map[string]float64{}}
+	for at, i := range o.PickSlots {
 		s := &o.Slots[i]
-		if s.Kind != link.PickSlot {
-			continue
-		}
 		k, ok := set.Column(s.Pick, s.Column)
 		switch {
 		case !ok:
@@ -301,7 +298,7 @@ func (b *Bench) model(o *link.Option, known []link.Known, set link.PickSet) solv
 		case k.Is: // scatter of a listed value is for the ranking's draws, not held against the option
 			k.Value = interval.Point(k.Best)
 		}
-		m.Known[i] = k
+		m.Picked[at] = k
 	}
 	for _, d := range o.Dims {
 		m.Width[d.ID] = 50e-6 // a machine that states none: a careful turner with a caliper

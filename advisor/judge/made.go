@@ -38,6 +38,7 @@ func (b *Bench) hold(m *solve.Model) {
 		for name, v := range map[string]float64{".largest": high, ".smallest": low, ".mean": mid} {
 			if s, asked := m.Option.Slot(made.Surface + name); asked {
 				at := slices.IndexFunc(m.Option.Slots, func(o link.Slot) bool { return o.Node == s.Node })
+				m.Known = slices.Clone(m.Known) // the next model has the reading
 				m.Known[at] = link.Known{Value: interval.I{Lo: v - made.U, Hi: v + made.U}, Best: v, Is: true, Grade: basis.Page, Says: "made size"}
 			}
 		}

@@ -111,11 +111,8 @@ func (b *Bench) joined(j *Judged, sets []link.PickSet) {
 			}
 		}
 	}
-	for i := range j.Option.Slots {
+	for at, i := range j.Option.PickSlots {
 		s := &j.Option.Slots[i]
-		if s.Kind != link.PickSlot {
-			continue
-		}
 		over := link.Known{Value: interval.None(), Is: true}
 		for n := range sets {
 			k, ok := sets[n].Column(s.Pick, s.Column)
@@ -132,7 +129,7 @@ func (b *Bench) joined(j *Judged, sets []link.PickSet) {
 			over.Best = over.Value.Lo
 		}
 		over.Is = over.Is && over.Value.Lo == over.Value.Hi
-		j.Model.Known[i] = over
+		j.Model.Picked[at] = over
 	}
 }
 

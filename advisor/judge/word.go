@@ -37,7 +37,8 @@ func (j *Judged) dress() error {
 		case i < len(j.Option.Slots):
 			reg[s.Node] = j.Found.Reg[s.Node]
 		default:
-			reg[s.Node] = m.Known[i].Best
+			k, _ := m.Of(i)
+			reg[s.Node] = k.Best
 		}
 	}
 	o.Program.Run(reg)
@@ -48,7 +49,8 @@ func (j *Judged) dress() error {
 			}
 		}
 	}
-	j.Option, j.Found.Reg, j.Model.Option, j.Model.Known = o, reg, o, m.Known
+	j.Option, j.Found.Reg = o, reg
+	j.Model.Option, j.Model.Known, j.Model.Picked = o, m.Known, m.Picked
 	return nil
 }
 

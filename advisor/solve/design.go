@@ -131,10 +131,8 @@ func (q *problem) within(box []interval.I) []interval.I {
 
 // anyPick lets what is picked be all it may be over the sets.
 func (q *problem) anyPick(reg []interval.I) {
-	for i := range q.m.Option.Slots {
-		if s := &q.m.Option.Slots[i]; s.Kind == link.PickSlot {
-			reg[s.Node] = q.m.Known[i].Value
-		}
+	for k, i := range q.m.Option.PickSlots {
+		reg[q.m.Option.Slots[i].Node] = q.m.Picked[k].Value
 	}
 }
 

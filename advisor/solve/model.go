@@ -12,7 +12,8 @@ import (
 // Model is one option with one set of picks, ready to be solved.
 type Model struct {
 	Option *link.Option
-	Known  []link.Known           // by index of Option.Slots: of what is given and what is picked
+	Known  []link.Known           // by index of Option.Slots: of what is given
+	Picked []link.Known           // by index of Option.PickSlots: of what is picked
 	Width  map[string]float64     // full width the machine of each dimension holds, m
 	Gauge  map[string]float64     // uncertainty of gauging each dimension, m
 	Held   map[string]float64     // sizes already made, m
@@ -29,8 +30,11 @@ type Model struct {
 // a cut and a gauge.
 func (m *Model) Of(i int) (k link.Known, ok bool) {
 	switch m.Option.Slots[i].Kind {
-	case link.GivenSlot, link.NumberSlot, link.PickSlot:
+	case link.GivenSlot, link.NumberSlot:
 		return m.Known[i], true
+	case link.PickSlot:
+		k, _ := slices.BinarySearch(m.Option.PickSlots, i)
+		return m.Picked[k], true
 	}
 	return link.Known{}, false
 }

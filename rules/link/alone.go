@@ -38,6 +38,7 @@ func Alone(in Input, p, purpose *Part) (o *Option, open []*Rule) {
 		})
 	}
 	l.opt.Slots, l.opt.Program = lw.inputs(), lw.built()
+	l.opt.PickSlots = picked(l.opt.Slots)
 	l.opt.Checks = slices.DeleteFunc(l.opt.Checks, func(c Check) bool {
 		return c.Margin == 0 || c.Need && l.opt.asksMore(c.Margin) || c.When != 0 && l.opt.asksMore(c.When)
 	})

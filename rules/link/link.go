@@ -174,6 +174,7 @@ func (l *linker) lower() {
 	}
 	l.finish()
 	l.opt.Slots, l.opt.Lowered = lw.inputs(), lw.lowered
+	l.opt.PickSlots = picked(l.opt.Slots)
 	l.opt.Program = lw.built()
 }
 

@@ -33,7 +33,7 @@ func (l *linker) lowerNeeds(open Unsettled) {
 	}
 	l.finish()
 	l.opt.Dims, l.opt.Slots, l.opt.Lowered = nil, lw.inputs(), lw.lowered
-	l.opt.Program = lw.built()
+	l.opt.PickSlots, l.opt.Program = picked(l.opt.Slots), lw.built()
 	l.opt.Checks = slices.DeleteFunc(l.opt.Checks, func(c Check) bool {
 		return l.opt.asksMore(c.Margin) || c.When != 0 && l.opt.asksMore(c.When)
 	})

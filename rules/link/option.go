@@ -87,6 +87,17 @@ type Ask struct {
 	YesNo  bool
 }
 
+// picked lists the slots that are columns of picked rows.
+func picked(slots []Slot) []int {
+	var out []int
+	for i := range slots {
+		if slots[i].Kind == PickSlot {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
 // LinkedPick is a pick of an option under its full name. Where and Best are in
 // its own Program, whose slots are the columns of the row tried (it.swing), and
 // the givens, numbers and earlier picks they ask for.
@@ -145,6 +156,7 @@ type Option struct {
 	Locks               map[string]*Part // by joint
 	Program             *tape.Program
 	Slots               []Slot
+	PickSlots           []int // indexes of the Slots that are columns of picked rows, ascending
 	Dims                []Dim // in cutting order
 	Checks              []Check
 	Picks               []LinkedPick
