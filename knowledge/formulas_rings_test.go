@@ -65,10 +65,10 @@ var rebushed = []formula{
 		if err != nil {
 			return 0, false
 		}
-		return val(interference.BackedBushGive(interference.Ring{Bore: f.l("bush_bore"), Outside: f.l("bush_outside"), Elastic: f.metal("hub/re-bush.bush_material")}, hub))
+		return val(interference.BackedBushGive(interference.Ring{Bore: f.l("bush_bore"), Outside: f.l("hub/re-bush.bush_outside"), Elastic: f.metal("hub/re-bush.bush_material")}, hub))
 	}},
 	{"hub/re-bush.close_in", func(f figures) (float64, bool) {
-		return val(interference.CloseIn(interference.Ring{Bore: f.l("bush_bore"), Outside: f.l("bush_outside"), Elastic: f.metal("hub/re-bush.bush_material")}, q.Stress(f.v("bush.pressure"))))
+		return val(interference.CloseIn(interference.Ring{Bore: f.l("bush_bore"), Outside: f.l("hub/re-bush.bush_outside"), Elastic: f.metal("hub/re-bush.bush_material")}, q.Stress(f.v("bush.pressure"))))
 	}},
 }
 
@@ -76,7 +76,7 @@ var rebushed = []formula{
 func TestRingsInRulesAreThoseOfCalc(t *testing.T) {
 	held(t, "shaft-sleeve-press+hub-leave+fit-press", "press-fit", sleeved, 100)
 	held(t, "shaft-leave+hub-re-line", "running", relined, 50) // half the draws have no ring: the lining is larger than its shell
-	held(t, "shaft-leave+hub-re-bush-press+fit-press", "press-fit", rebushed, 100)
+	held(t, "shaft-leave+hub-re-bush-press+fit-press", "press-fit", rebushed, 50) // nor have these, where the bore is drawn larger than the hole
 }
 
 // A warmed sleeve grows at its outside as calc's rings do: free growth, and what

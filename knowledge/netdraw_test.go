@@ -76,6 +76,9 @@ func (d *drawer) target(l *lot, i int, reg []float64) {
 	dim := &l.dims[i]
 	declared := interval.I{Lo: reg[dim.Low], Hi: reg[dim.High]}
 	at := d.nominal * (1 + 0.25*d.rng.NormFloat64())
+	if declared.Lo < 0 { // a difference of sizes
+		at = 3e-4 * d.rng.NormFloat64()
+	}
 	if d.rng.IntN(3) == 0 {
 		at = d.within(declared)
 	}
@@ -87,7 +90,10 @@ func (d *drawer) target(l *lot, i int, reg []float64) {
 	if declared.Lo <= declared.Hi {
 		at = min(max(at, declared.Lo), declared.Hi)
 	}
-	reg[dim.Target] = max(at, 1e-4)
+	if !(declared.Lo < 0) {
+		at = max(at, 1e-4)
+	}
+	reg[dim.Target] = at
 }
 
 func (d *drawer) value(s *link.Slot) float64 {

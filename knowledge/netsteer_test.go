@@ -109,6 +109,8 @@ func (d *drawer) moved(s *link.Slot, was float64) float64 {
 	switch {
 	case discrete(s):
 		return float64(d.rng.IntN(int(r.Hi) + 1))
+	case s.Kind == link.TargetSlot && was < 0: // a difference of sizes
+		return was * (0.5 + d.rng.Float64()*1.5)
 	case d.rng.IntN(2) == 0:
 		return min(max(was*(0.5+d.rng.Float64()*1.5), r.Lo), r.Hi)
 	}

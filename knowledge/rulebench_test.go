@@ -16,6 +16,7 @@ import (
 	"wornfit/calc/quantity"
 	"wornfit/rules"
 	"wornfit/rules/link"
+	"wornfit/rules/tape"
 )
 
 // ruleBench holds an option at one design and looks at it with this or that
@@ -72,9 +73,20 @@ func byName(src *given.Source, opt *link.Option) map[string]link.Known {
 	return out
 }
 
-// allSaid tells a rule that rests on what the case does not say.
+// allSaid tells a rule that may apply and rests on what the case does not say.
 func (b *ruleBench) allSaid() error {
+	reg := make([]interval.I, b.opt.Program.Len())
+	b.opt.Program.StartI(reg)
+	for _, s := range b.opt.Slots {
+		if reg[s.Node] = interval.Whole(); b.known[s.Name].Is {
+			reg[s.Node] = b.known[s.Name].Value
+		}
+	}
+	b.opt.Program.Enclose(reg)
 	for _, c := range b.opt.Checks {
+		if c.When != 0 && tape.No(reg[c.When]) {
+			continue
+		}
 		for _, s := range b.opt.Uses(c.Margin) {
 			if k, ok := b.known[s.Name]; ok && !k.Is {
 				return fmt.Errorf("%s rests on %s, which the case does not say; state it", c.FullID, s.Name)

@@ -49,8 +49,9 @@ func (q *problem) declared() []interval.I {
 	return reg
 }
 
-// anySize holds whatever a dimension may be: metres, or kelvin of a heat.
-var anySize = interval.I{Lo: 1e-6, Hi: 1e4}
+// anySize holds whatever a dimension may be: metres, of a difference below nought,
+// or kelvin of a heat.
+var anySize = interval.I{Lo: -1e4, Hi: 1e4}
 
 // narrow contracts the targets by each must in turn, its cuts and gauge errors
 // fixed at the corner worst for it: whatever design there is must bear that. A
