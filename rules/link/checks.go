@@ -2,6 +2,7 @@ package link
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"wornfit/calc/basis"
@@ -117,19 +118,42 @@ func (l *linker) rowName(lw *lowering, e *env, name string) string {
 // A hold on a joint of a part answers for that part, a hold of the finished fit
 // and a purpose for both.
 func (l *linker) features(lw *lowering, e *env) {
-	for _, f := range e.part.unbearable() {
-		for _, side := range l.sidesOf(e) {
+	bars, sides := e.part.bars, l.sidesOf(e)
+	if bars == nil {
+		bars = e.part.barred()
+	}
+	for i := range bars { // of each neighbour, that of the shaft and that of the hub
+		if slices.Contains(sides, bars[i].side) {
+			l.check(lw, e, &bars[i].Rule)
+		}
+	}
+}
+
+// bar is the need that a kind of neighbour is not there on one side.
+type bar struct {
+	Rule
+	side Side
+}
+
+// barred makes the bars of a part.
+func (p *Part) barred() []bar {
+	out := []bar{}
+	for _, f := range p.Features {
+		if f.Answer != "ruled out" {
+			continue
+		}
+		for _, side := range []Side{Hub, Shaft} {
 			name := side.String() + ".near_" + strings.ReplaceAll(f.Kind, "-", "_")
-			r := Rule{
-				ID:       fmt.Sprintf("%s-%s-near-%s", e.part.ID, side, f.Kind),
+			out = append(out, bar{side: side, Rule: Rule{
+				ID:       fmt.Sprintf("%s-%s-near-%s", p.ID, side, f.Kind),
 				Test:     &lang.Expr{Op: lang.Not, Type: yesNo, At: f.At, Args: []*lang.Expr{{Op: lang.Name, Name: name, Type: yesNo, At: f.At}}},
 				Strength: Must, Ground: Geometry, Why: f.Why,
 				Remedy: "a repair that leaves the " + strings.ReplaceAll(f.Kind, "-", " ") + " alone",
 				From:   "geometry", Grade: basis.Derived, At: f.At,
-			}
-			l.check(lw, e, &r)
+			}})
 		}
 	}
+	return out
 }
 
 var yesNo = lang.Type{Kind: lang.YesNo}

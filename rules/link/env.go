@@ -58,9 +58,9 @@ func newEnv(p *Part, j *joint) *env {
 	return e
 }
 
-// Index keeps where each private name of a part stands. It is called once the
-// part is whole; a part without is looked through at every link.
-func (p *Part) Index() { p.names = p.listed() }
+// Index keeps where each private name of a part stands, and what bars it. It is
+// called once the part is whole; a part without is looked through at every link.
+func (p *Part) Index() { p.names, p.bars = p.listed(), p.barred() }
 
 func (p *Part) listed() map[string]private {
 	names := make(map[string]private, len(p.Numbers)+len(p.Picks)+len(p.Choose)+len(p.Defines)+len(p.Joints))

@@ -196,7 +196,7 @@ func (l *linker) finish() {
 func (l *linker) room() {
 	checks, steps, picks := 0, 0, 0
 	for _, e := range l.envs() {
-		checks += len(e.part.Needs) + len(e.part.Limits) + len(e.part.unbearable())*len(l.sidesOf(e))
+		checks += len(e.part.Needs) + len(e.part.Limits) + len(e.part.bars)
 		steps += len(e.part.Steps)
 		picks += len(e.part.Picks)
 	}

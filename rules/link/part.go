@@ -248,6 +248,7 @@ type Part struct {
 	Cautions []string
 	Types    map[string]lang.Type // every private name's type
 	names    map[string]private   // filled by Index
+	bars     []bar                // likewise
 }
 
 // dim is what kind of quantity is chosen: a length, unless its range says
@@ -257,15 +258,4 @@ func (d *Dimension) dim() quantity.Dim {
 		return quantity.LengthDim
 	}
 	return d.Low.Type.Dim
-}
-
-// unbearable are the neighbours that rule the part out.
-func (p *Part) unbearable() []Feature {
-	var out []Feature
-	for _, f := range p.Features {
-		if f.Answer == "ruled out" {
-			out = append(out, f)
-		}
-	}
-	return out
 }

@@ -1,7 +1,7 @@
 package link
 
 import (
-	"fmt"
+	"encoding/binary"
 	"slices"
 
 	"wornfit/calc/interval"
@@ -163,15 +163,15 @@ func (c *choosing) keep(rank int) {
 // candidates are the rows a pick may take, given those before it.
 func (c *choosing) candidates(n int) []candidate {
 	p := &c.o.Picks[n]
-	key := fmt.Sprint(n)
+	key := binary.AppendVarint(make([]byte, 0, 32), int64(n))
 	for _, r := range p.rests {
-		key += fmt.Sprint(" ", c.at[r])
+		key = binary.AppendVarint(key, int64(c.at[r]))
 	}
-	if got, ok := c.tried[key]; ok {
+	if got, ok := c.tried[string(key)]; ok {
 		return got
 	}
 	got := c.fitting(p)
-	c.tried[key] = got
+	c.tried[string(key)] = got
 	return got
 }
 

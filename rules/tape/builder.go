@@ -15,9 +15,8 @@ import (
 type node struct {
 	op    lang.Op // Const, Name (a slot), one of traits, or Call
 	kind  lang.Kind
-	args  [3]Node
+	args  [3]Node // of a Call the first is its place in calls
 	value float64 // of a Const
-	call  int32   // of a Call: its place in calls
 }
 
 // call is a kernel with the nodes of its arguments.
@@ -259,7 +258,7 @@ func (b *Builder) call(k kernel.Kernel, args []Node) (Node, error) {
 	id := fmt.Sprint(k.Name, args)
 	n, ok := b.called[id]
 	if !ok {
-		n = b.add(node{op: lang.Call, call: int32(len(b.calls))})
+		n = b.add(node{op: lang.Call, args: [3]Node{Node(len(b.calls))}})
 		b.calls = append(b.calls, call{kernel: k, args: append([]Node(nil), args...)})
 		b.called[id] = n
 	}

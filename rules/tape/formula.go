@@ -54,7 +54,7 @@ func (f speller) text(n Node) (string, int) {
 	case nd.op == lang.Const:
 		return literal(nd)
 	case nd.op == lang.Call:
-		c := f.calls[nd.call]
+		c := f.calls[nd.args[0]]
 		return c.kernel.Name + "(" + f.list(c.args) + ")", firmest
 	case nd.op == lang.Cond:
 		return f.at(nd.args[0], loosest+1) + " ? " + f.at(nd.args[1], loosest+1) + " : " + f.at(nd.args[2], loosest), loosest

@@ -89,11 +89,7 @@ func (p *graph) work() *work {
 }
 
 func stepOf(nd *node, dst Node) step {
-	s := step{op: nd.op, a: nd.args[0], b: nd.args[1], c: nd.args[2], dst: dst}
-	if nd.op == lang.Call {
-		s.a = Node(nd.call)
-	}
-	return s
+	return step{op: nd.op, a: nd.args[0], b: nd.args[1], c: nd.args[2], dst: dst}
 }
 
 // Len is how many registers a run needs: one for each node, register 0, and a
@@ -209,7 +205,7 @@ func (p *graph) under(w *work, roots []Node) []Node {
 func (p *graph) args(n Node) []Node {
 	nd := &p.nodes[n]
 	if nd.op == lang.Call {
-		return p.calls[nd.call].args
+		return p.calls[nd.args[0]].args
 	}
 	return nd.args[:]
 }
