@@ -208,7 +208,7 @@ var usual = map[Dim]usualUnits{
 	MassDim:        apart(steps(MassDim, "g", 0.0, "kg", 1.0), steps(MassDim, "lb", 0.0)),
 	TimeDim:        alike(TimeDim, "s", 0.0, "min", 120.0, "h", 3600.0, "years", 63115200.0),
 	RotationDim:    alike(RotationDim, "rpm", 0.0),
-	SpeedDim:       apart(steps(SpeedDim, "um/h", 0.0, "mm/s", 1e-6, "m/s", 0.1), steps(SpeedDim, "thou/h", 0.0, "ft/min", 1e-6)),
+	SpeedDim:       apart(steps(SpeedDim, "m/s", 0.0, "um/h", 1e-18, "mm/s", 1e-6, "m/s", 0.1), steps(SpeedDim, "ft/min", 0.0, "thou/h", 1e-18, "ft/min", 1e-6)), // standing still is no wear rate,
 	ForceDim:       apart(steps(ForceDim, "N", 0.0, "kN", 1000.0), steps(ForceDim, "lbf", 0.0)),
 	TorqueDim:      apart(steps(TorqueDim, "N m", 0.0, "kN m", 10000.0), steps(TorqueDim, "lbf in", 0.0, "lbf ft", 2.0)),
 	PowerDim:       apart(steps(PowerDim, "W", 0.0, "kW", 1000.0), steps(PowerDim, "hp", 0.0)),

@@ -123,6 +123,7 @@ func TestSaid(t *testing.T) {
 		{"length", 38.1e-6, "0.038 mm", "0.0015 in"},
 		{"length", 1.6e-6, "0.0016 mm", "0.000063 in"},
 		{"length", 0, "0 mm", "0.0000 in"},
+		{"speed", 0, "0 m/s", "0 ft/min"}, // and not a wear rate
 		{"force", 12345, "12.3 kN", "2775 lbf"},
 		{"force", 100, "100 N", "22.5 lbf"},
 		{"stress", 207e6, "207 MPa", "30020 psi"},
