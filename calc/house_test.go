@@ -14,7 +14,7 @@ import (
 
 // notTopics are the folders that hold no calculation of the trade.
 var notTopics = map[string]bool{
-	"basis": true, "catalogue": true, "interval": true, "kernel": true, "outside": true, "quantity": true, "testdata": true,
+	"basis": true, "catalogue": true, "interval": true, "kernel": true, "outside": true, "quantity": true,
 }
 
 // Every exported function of a topic that can refuse or note says where it holds

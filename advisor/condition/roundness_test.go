@@ -9,7 +9,7 @@ import (
 	"wornfit/advisor/casefile"
 )
 
-// profile is one of calc/testdata/roundness: worn shafts with their inscribed
+// profile is one of testdata/published/roundness: worn shafts with their inscribed
 // and circumscribed circles by brute force and by closed form.
 type profile struct {
 	Name    string
@@ -19,7 +19,7 @@ type profile struct {
 
 func profiles(t *testing.T) map[string]profile {
 	t.Helper()
-	data, err := os.ReadFile("../../calc/testdata/roundness/roundness_reference.json")
+	data, err := os.ReadFile("../../testdata/published/roundness/roundness_reference.json")
 	if err != nil {
 		t.Fatal(err)
 	}

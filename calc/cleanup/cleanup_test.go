@@ -24,7 +24,7 @@ type circle struct {
 	Roundness float64    `json:"roundness"`
 }
 
-// reference is one profile of testdata/roundness: circles found by brute force,
+// reference is one profile of testdata/published/roundness: circles found by brute force,
 // closed forms where the shape has one.
 type reference struct {
 	Name    string       `json:"name"`
@@ -50,7 +50,7 @@ func (r reference) profile() []point {
 
 func references(t *testing.T) map[string]reference {
 	t.Helper()
-	text, err := os.ReadFile("../testdata/roundness/roundness_reference.json")
+	text, err := os.ReadFile("../../testdata/published/roundness/roundness_reference.json")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -91,7 +91,7 @@ func TestReferenceProfiles(t *testing.T) {
 	const tol = 2e-6
 	for name, r := range references(t) {
 		p := r.profile()
-		from := "brute force, testdata/roundness, " + name
+		from := "brute force, testdata/published/roundness, " + name
 		near(t, "inscribed", must[cleanup.Circle](t)(cleanup.Inscribed(p)).Diameter, r.Results.MIC.Diameter, tol, from)
 		out := must[cleanup.Circle](t)(cleanup.Circumscribed(p))
 		near(t, "circumscribed", out.Diameter, r.Results.MCC.Diameter, tol, from)

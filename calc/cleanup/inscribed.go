@@ -20,7 +20,7 @@ import (
 //
 //   - Holds for: points all round, no gap of 180° or more; few points overstate what is left.
 //   - Beyond: gaps over 45° bring a note; 180° and more are refused.
-//   - Source: geometry; reference profiles in testdata/roundness.
+//   - Source: geometry; reference profiles in testdata/published/roundness.
 func Inscribed(profile []Point) (Circle, []basis.Note, error) {
 	notes, err := surround(profile, middle(profile))
 	if err != nil {
@@ -109,7 +109,7 @@ func turn(a, b, c Point) float64 {
 //
 //   - Holds for: points all round, no gap of 180° or more; few points understate the cut.
 //   - Beyond: gaps over 45° bring a note; 180° and more are refused.
-//   - Source: geometry; reference profiles in testdata/roundness.
+//   - Source: geometry; reference profiles in testdata/published/roundness.
 func Circumscribed(profile []Point) (Circle, []basis.Note, error) {
 	notes, err := surround(profile, middle(profile))
 	if err != nil {

@@ -17,7 +17,7 @@ import (
 //
 //   - Holds for: points all round, no gap of 180° or more, form errors small against the size.
 //   - Beyond: gaps over 45° bring a note; a fit that does not settle is refused.
-//   - Source: geometry (Gauss-Newton steps); reference profiles in testdata/roundness.
+//   - Source: geometry (Gauss-Newton steps); reference profiles in testdata/published/roundness.
 func LeastSquares(profile []Point) (Circle, q.Length, []basis.Note, error) {
 	c := middle(profile)
 	notes, err := surround(profile, c)

@@ -71,7 +71,7 @@ func number(t *testing.T, s string) float64 {
 
 // Limits as publications print them; the program does not read this file.
 func TestPrintedLimits(t *testing.T) {
-	rows := readCSV(t, "../testdata/fits/iso286_limits.csv")
+	rows := readCSV(t, "../../testdata/published/fits/iso286_limits.csv")
 	if len(rows) != 98 {
 		t.Fatalf("%d rows, want all 98", len(rows))
 	}

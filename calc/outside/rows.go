@@ -1,6 +1,6 @@
 // Package outside reads the check values that did not come from this program:
 // worked examples of textbooks, computations by a second route, finite elements.
-// Only tests use it. Each row in calc/testdata/mechanics names its source and
+// Only tests use it. Each row in testdata/published/mechanics names its source and
 // whether the book was at hand; where it was not, from_memory is true.
 package outside
 
@@ -26,10 +26,10 @@ type Value struct {
 	Tol   float64
 }
 
-// Read returns the rows of a file in calc/testdata/mechanics by their id.
+// Read returns the rows of a file in testdata/published/mechanics by their id.
 func Read(t *testing.T, file string) map[string]Row {
 	t.Helper()
-	text, err := os.ReadFile(filepath.Join("..", "testdata", "mechanics", file))
+	text, err := os.ReadFile(filepath.Join("..", "..", "testdata", "published", "mechanics", file))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -32,7 +32,7 @@ func seatsOf(t *testing.T, bore, outside, hole, housing q.Length, housingMetal i
 }
 
 // Sizes, tolerances and clearances as sellers and makers print them: the rows are
-// in calc/testdata/mechanics, the program does not read them.
+// in testdata/published/mechanics, the program does not read them.
 func TestTablesAgreeWithPrintedRows(t *testing.T) {
 	n := 0
 	for id, r := range outside.Read(t, "bearings.json") {

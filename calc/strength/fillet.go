@@ -13,7 +13,7 @@ type Shoulder struct {
 	Large, Small, Radius q.Length // two diameters and the fillet's radius
 }
 
-// Where own finite elements confirmed the fillet formulas: calc/testdata/mechanics,
+// Where own finite elements confirmed the fillet formulas: testdata/published/mechanics,
 // fe_fillets.json and its SOURCES.md.
 const (
 	leastStep, mostStep     = 1.01, 2.0

@@ -27,7 +27,7 @@ type row struct {
 
 func published(t *testing.T, id string) row {
 	t.Helper()
-	text, err := os.ReadFile("../testdata/uncertainty/worked.json")
+	text, err := os.ReadFile("../../testdata/published/uncertainty/worked.json")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -144,7 +144,7 @@ func TestDecisionsPublished(t *testing.T) {
 
 // NIST TN 1297 table B.1, every cell to its printed digits.
 func TestStudentTable(t *testing.T) {
-	text, err := os.ReadFile("../testdata/uncertainty/student_t.csv")
+	text, err := os.ReadFile("../../testdata/published/uncertainty/student_t.csv")
 	if err != nil {
 		t.Fatal(err)
 	}
