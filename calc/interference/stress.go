@@ -46,3 +46,30 @@ func wall(bore, outside quantity.Length, pressure quantity.Stress) error {
 	}
 	return nil
 }
+
+// RingStress returns the stresses at a diameter inside a ring under pressure from
+// inside and from outside: along the radius and round it, negative where it
+// squeezes.
+//
+//	σr, σt = [pi·d² − po·D² ∓ (pi − po)·d²·D²/x²]/(D² − d²)
+//
+// All in SI units.
+//
+//   - Holds for: an elastic ring of even wall; plane stress; x from d to D.
+//   - Beyond: as HubHoop.
+//   - Source: Lamé's thick ring, any strength text; worked out.
+func RingStress(bore, outside quantity.Length, inside, around quantity.Stress, x quantity.Length) (radial, hoop quantity.Stress, err error) {
+	if err := wall(bore, outside, inside); err != nil {
+		return 0, 0, err
+	}
+	switch {
+	case !(around >= 0):
+		return 0, 0, refuse("pressure from outside", mpa(around), "0 or more")
+	case !(x >= bore && x <= outside):
+		return 0, 0, refuse("diameter looked at", mm(x), "from the bore, "+mm(bore)+", to the outside, "+mm(outside))
+	}
+	d2, D2, x2 := float64(bore*bore), float64(outside*outside), float64(x*x)
+	even := (float64(inside)*d2 - float64(around)*D2) / (D2 - d2)
+	bent := float64(inside-around) * d2 * D2 / x2 / (D2 - d2)
+	return quantity.Stress(even - bent), quantity.Stress(even + bent), nil
+}
