@@ -59,9 +59,12 @@ func DiscBurstSpeed(bore, outside q.Length, density q.Density, yield q.Stress) (
 	if err := discYields(bore, outside, 0, density, yield); err != nil {
 		return 0, err
 	}
-	d, D := float64(bore), float64(outside)
-	ω := math.Sqrt(12 * float64(yield) * (D - d) / (float64(density) * (D*D*D - d*d*d)))
-	return q.Rotation(ω / (2 * math.Pi)), nil
+	return q.Rotation(discBurst(float64(bore), float64(outside), float64(density), float64(yield))), nil
+}
+
+// discBurst divides D − d out, so that a thin ring is no nought over nought.
+func discBurst(d, D, density, yield float64) float64 {
+	return math.Sqrt(12*yield/(density*(D*D+D*d+d*d))) / (2 * math.Pi)
 }
 
 // discHoop is the stress at the bore per density and ω².

@@ -13,7 +13,7 @@ const lame = "Lamé's thick ring in plane stress, any strength text; worked out"
 
 // Kernels offers the single numbers of this package to rules and formulas.
 func Kernels() []kernel.Kernel {
-	return append(giveKernels(), append(pressureKernels(), append(sizeAndStressKernels(), gripKernels()...)...)...)
+	return append(giveKernels(), append(pressureKernels(), append(sizeAndStressKernels(), append(gripKernels(), turningKernels()...)...)...)...)
 }
 
 func diameter(name, says string, least float64, trend int8) kernel.Arg {

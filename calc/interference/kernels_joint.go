@@ -71,7 +71,7 @@ func sizeAndStressKernels() []kernel.Kernel {
 	rising.Trend = 1
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
-			Name: "close_in", Says: "by how much the bore of a pressed bush gets smaller", Result: q.LengthDim,
+			Name: "bore_close_in", Says: "by how much the bore of a pressed bush gets smaller", Result: q.LengthDim,
 			Args: []kernel.Arg{bore, outside, modulus("modulus", -1), pressureArg("on the outside of the bush")}, Source: lame, Grade: basis.Derived,
 		}, "close-in = 2·p·d·D²/(E·(D²−d²))",
 			ringed(func(x []float64) float64 { return closeIn(x[0], x[1], x[2], x[3]) }),
