@@ -11,7 +11,7 @@ import (
 
 // Kernels offers the single numbers of this package to rules and formulas.
 func Kernels() []kernel.Kernel {
-	return append(trainKernels(), meshKernels()...)
+	return append(trainKernels(), append(meshKernels(), toothKernels()...)...)
 }
 
 func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {
