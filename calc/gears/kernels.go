@@ -70,7 +70,27 @@ func trainKernels() []kernel.Kernel {
 			func(t, φ float64) float64 { return t * math.Tan(φ) }, func(f Forces) q.Force { return f.Radial }),
 		forceKernel("tooth_total", "whole force between two gears, square to the tooth", "F = 2·torque/pitch_diameter/cos(pressure_angle)", 1,
 			func(t, φ float64) float64 { return t / math.Cos(φ) }, func(f Forces) q.Force { return f.Total }),
+		idlerKernel("idler_load", "load of the teeth on the stud of an idler", "F = 2·tangential_force/cos(pressure_angle)·|sin(between/2 − pressure_angle)|", q.ForceDim,
+			arg("tangential_force", "on the idler's teeth", q.ForceDim, 1e-3, 1e7, 1),
+			func(x []float64) float64 { return idlerLoad(x[0], x[1], x[2]) },
+			func(l StudLoad, _ float64) float64 { return float64(l.Force) }),
+		idlerKernel("idler_shift", "how far an idler moves away from both its mates when its stud wears along the load", "Δa = −moved·cos(between/2); moved·cos(between/2) if between is under 2·pressure_angle", q.LengthDim,
+			arg("moved", "how far the one axis has moved", q.LengthDim, 1e-9, 20e-3, 0),
+			func(x []float64) float64 { return x[0] * idlerOpens(x[1], x[2]) },
+			func(l StudLoad, moved float64) float64 { return moved * l.Opens }),
 	}
+}
+
+// idlerKernel is over a first argument, which is the force if that is asked for.
+func idlerKernel(name, says, formula string, result q.Dim, first kernel.Arg, value func(x []float64) float64, pick func(l StudLoad, first float64) float64) kernel.Kernel {
+	return kernel.Make(kernel.Kernel{
+		Name: name, Says: says, Result: result, Source: "statics, worked out", Grade: basis.Derived,
+		Args: []kernel.Arg{first, pressureAngle(0), arg("between", "angle from the line to the driving mate to that of the driven one, the way the idler turns", q.Number, 0.01, 6.27, 0)},
+	}, formula, value,
+		func(x []float64) (float64, []basis.Note, error) {
+			l, notes, err := IdlerLoad(q.Force(x[0]), x[1], x[2])
+			return pick(l, x[0]), notes, err
+		})
 }
 
 func forceKernel(name, says, formula string, trend int8, value func(t, φ float64) float64, pick func(Forces) q.Force) kernel.Kernel {

@@ -21,7 +21,7 @@ type Forces struct {
 // away from its mate at 90° − φ to the line of centres. All in SI units.
 //
 //   - Holds for: spur gears without friction, at the pressure angle at which they really run.
-//   - Beyond: an idler bears two such forces; in line with its mates they come to 2·Ft.
+//   - Beyond: an idler bears two such forces: see IdlerLoad.
 //   - Source: statics, any machine-element text.
 func ToothForces(torque q.Torque, pitchDiameter q.Length, pressure float64) (Forces, error) {
 	if err := firstOf(

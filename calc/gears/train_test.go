@@ -124,6 +124,46 @@ func TestPairsInLine(t *testing.T) {
 	kerneltest.Near(t, "one tooth more", float64(off), 1.5e-3, 1e-12)
 }
 
+// Second route: the two tooth forces drawn in the plane and added, for mates all
+// round and an idler that turns either way; the stud's axis then moved along them.
+func TestIdlerLoadInThePlane(t *testing.T) {
+	const ft = 800.
+	for _, φ := range []float64{14.5 * math.Pi / 180, 20 * math.Pi / 180} {
+		for _, turn := range []float64{1, -1} {
+			for β := 0.2; β < 6.2; β += 0.37 {
+				driver, driven := 0.7, 0.7+turn*β // where the mates stand
+				fx, fy := 0., 0.
+				for i, at := range []float64{driver, driven} {
+					s, c := math.Sincos(at)
+					push := turn * ft // the driver pushes the way the idler turns, the driven mate back
+					if i == 1 {
+						push = -push
+					}
+					fx += -ft*math.Tan(φ)*c - push*s
+					fy += -ft*math.Tan(φ)*s + push*c
+				}
+				got, notes, err := gears.IdlerLoad(ft, φ, β)
+				kerneltest.Fine(t, err)
+				force := math.Hypot(fx, fy)
+				kerneltest.Near(t, "load on the stud", float64(got.Force), force, 1e-9)
+				for _, at := range []float64{driver, driven} {
+					s, c := math.Sincos(at)
+					kerneltest.Near(t, fmt.Sprintf("opening at %v", β), got.Opens, -(fx*c+fy*s)/force, 1e-9)
+				}
+				if balanced := math.Abs(β/2-φ) < 0.05; balanced != (len(notes) > 0) {
+					t.Errorf("at %v and %v: notes %v", β, φ, notes)
+				}
+			}
+		}
+	}
+	inLine, _, err := gears.IdlerLoad(ft, 0.35, math.Pi)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "in line", float64(inLine.Force), 2*ft, 1e-12)
+	if math.Abs(inLine.Opens) > 1e-15 {
+		t.Errorf("in line wear goes sideways, yet it opens by %v", inLine.Opens)
+	}
+}
+
 func TestTrainRefusals(t *testing.T) {
 	run := func(power q.Power, turns q.Rotation, train ...gears.Mesh) func() error {
 		return func() error { _, err := gears.Shafts(power, turns, train); return err }
@@ -156,7 +196,17 @@ func TestTrainRefusals(t *testing.T) {
 		{"no torque", "torque", force(0, 1, 0.35)},
 		{"no wheel", "pitch diameter", force(1, 0, 0.35)},
 		{"degrees for radians", "pressure angle", force(1, 1, 20)},
+		{"an idle idler", "tangential force", func() error { _, _, err := gears.IdlerLoad(0, 0.35, 3); return err }},
+		{"an idler in degrees", "pressure angle", func() error { _, _, err := gears.IdlerLoad(1, 20, 3); return err }},
+		{"mates in one place", "angle between the mates", func() error { _, _, err := gears.IdlerLoad(1, 0.35, 0); return err }},
 	})
+}
+
+func ExampleIdlerLoad() {
+	// Mates a third of a turn apart; the stud has worn 0.3 along the load.
+	load, _, err := gears.IdlerLoad(500, 20*math.Pi/180, 120*math.Pi/180)
+	fmt.Printf("%.0f N, both meshes %.2f mm closer, %v\n", load.Force, -0.3*load.Opens, err)
+	// Output: 684 N, both meshes 0.15 mm closer, <nil>
 }
 
 func ExampleShafts() {
