@@ -16,6 +16,7 @@ import (
 	"wornfit/calc/bushes"
 	"wornfit/calc/cleanup"
 	"wornfit/calc/fits"
+	"wornfit/calc/gears"
 	"wornfit/calc/interference"
 	"wornfit/calc/kernel"
 	"wornfit/calc/keyed"
@@ -41,6 +42,7 @@ var topics = sync.OnceValue(func() []Topic {
 		{"fits", fits.Kernels()},
 		{"strength", strength.Kernels()},
 		{"keyed", keyed.Kernels()},
+		{"gears", gears.Kernels()},
 		{"bearing", bearing.Kernels()},
 		{"rolling", rolling.Kernels()},
 		{"bushes", bushes.Kernels()},
