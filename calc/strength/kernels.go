@@ -12,7 +12,8 @@ import (
 
 // Kernels offers the single numbers of this package to rules and formulas.
 func Kernels() []kernel.Kernel {
-	return slices.Concat(nominalKernels(), turnedKernels(), filletKernels(), grooveKernels())
+	return slices.Concat(nominalKernels(), turnedKernels(), filletKernels(), grooveKernels(),
+		notchKernels(), enduranceKernels(), safetyKernels())
 }
 
 func diameter(name, says string, least float64, trend int8) kernel.Arg {
