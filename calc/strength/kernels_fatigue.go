@@ -69,8 +69,8 @@ func enduranceKernels() []kernel.Kernel {
 			Name: "endurance_limit", Says: "stress amplitude a steel shaft stands for ever", Result: q.StressDim,
 			Args: []kernel.Arg{
 				strengthArg("tensile", "tensile strength of the steel", 1e8, 2.5e9, 1),
-				whole("surface", "surface factor"), whole("size", "size factor"), whole("load", "load factor"),
-				whole("reliable", "reliability factor"), whole("kept", "part kept by a treatment, 1 for none"),
+				whole("surface_part", "surface factor"), whole("size_part", "size factor"), whole("load_part", "load factor"),
+				whole("reliable_part", "reliability factor"), whole("kept_part", "part kept by a treatment, 1 for none"),
 			},
 			Source: "Marin's form, " + shigley, Grade: basis.Memory,
 		}, "Se = ka·kb·kc·ke·kept·min(0.5·Su, 700 MPa)",
