@@ -212,26 +212,26 @@ func TestNotchSensitivityByTheMetricPrint(t *testing.T) {
 // Su/σm; between, Soderberg ≤ Goodman ≤ Gerber.
 func TestTheLinesMeetAtTheirEnds(t *testing.T) {
 	const limit, yield, tensile = 200e6, 400e6, 600e6
-	safeties := func(s strength.Swing) (so, go_, ge float64) {
+	safeties := func(s strength.Swing) (so, goodman, ge float64) {
 		so, err := strength.SoderbergSafety(s, limit, yield)
 		kerneltest.Fine(t, err)
-		go_, err = strength.GoodmanSafety(s, limit, tensile)
+		goodman, err = strength.GoodmanSafety(s, limit, tensile)
 		kerneltest.Fine(t, err)
 		ge, err = strength.GerberSafety(s, limit, tensile)
 		kerneltest.Fine(t, err)
-		return so, go_, ge
+		return so, goodman, ge
 	}
-	so, go_, ge := safeties(strength.Swing{Amplitude: 100e6})
+	so, goodman, ge := safeties(strength.Swing{Amplitude: 100e6})
 	kerneltest.Near(t, "Soderberg without mean", so, 2, 1e-12)
-	kerneltest.Near(t, "Goodman without mean", go_, 2, 1e-12)
+	kerneltest.Near(t, "Goodman without mean", goodman, 2, 1e-12)
 	kerneltest.Near(t, "Gerber without mean", ge, 2, 1e-12)
-	so, go_, ge = safeties(strength.Swing{Mean: 100e6})
+	so, goodman, ge = safeties(strength.Swing{Mean: 100e6})
 	kerneltest.Near(t, "Soderberg without amplitude", so, 4, 1e-12)
-	kerneltest.Near(t, "Goodman without amplitude", go_, 6, 1e-12)
+	kerneltest.Near(t, "Goodman without amplitude", goodman, 6, 1e-12)
 	kerneltest.Near(t, "Gerber without amplitude", ge, 6, 1e-12)
-	so, go_, ge = safeties(strength.Swing{Amplitude: 80e6, Mean: 120e6})
-	if !(so < go_ && go_ < ge) {
-		t.Errorf("Soderberg %v, Goodman %v, Gerber %v; want them rising", so, go_, ge)
+	so, goodman, ge = safeties(strength.Swing{Amplitude: 80e6, Mean: 120e6})
+	if !(so < goodman && goodman < ge) {
+		t.Errorf("Soderberg %v, Goodman %v, Gerber %v; want them rising", so, goodman, ge)
 	}
 	kerneltest.Near(t, "Gerber put back", ge*80e6/limit+math.Pow(ge*120e6/tensile, 2), 1, 1e-12)
 }

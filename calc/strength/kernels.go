@@ -13,7 +13,7 @@ import (
 // Kernels offers the single numbers of this package to rules and formulas.
 func Kernels() []kernel.Kernel {
 	return slices.Concat(nominalKernels(), turnedKernels(), filletKernels(), grooveKernels(),
-		notchKernels(), enduranceKernels(), safetyKernels())
+		notchKernels(), enduranceKernels(), safetyKernels(), seatKernels(), repairKernels())
 }
 
 func diameter(name, says string, least float64, trend int8) kernel.Arg {
