@@ -282,6 +282,10 @@ func TestFatigueRefusals(t *testing.T) {
 			return err
 		}},
 		{"no load", "stress amplitude", func() error { _, err := strength.GoodmanSafety(strength.Swing{}, 1e8, 1e8); return err }},
+		{"next to no load", "stress amplitude", func() error {
+			_, err := strength.GerberSafety(strength.Swing{Amplitude: 5e-324}, 1e8, 1e8)
+			return err
+		}},
 		{"no limit", "endurance limit", func() error { _, err := strength.GerberSafety(some, 0, 1e8); return err }},
 		{"no strength", "tensile strength", func() error { _, err := strength.GoodmanSafety(some, 1e8, 0); return err }},
 		{"no strength", "yield strength", func() error { _, err := strength.SoderbergSafety(some, 1e8, q.Stress(nan)); return err }},

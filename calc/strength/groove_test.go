@@ -81,6 +81,18 @@ func TestGroovesAgainstFiniteElements(t *testing.T) {
 	}
 }
 
+// Peterson prints the half-round groove, h = r, apart: the bending one read in the
+// open listing, the twisting one from memory.
+func TestTheHalfRoundGrooveMeetsItsOwnPrint(t *testing.T) {
+	for _, k := range []float64{1.05, 1.1, 1.25, 1.5, 2} {
+		x := 1 - 1/k
+		got := must(strength.GrooveBending(groove(k, 1)))
+		kerneltest.Near(t, fmt.Sprintf("bending, D/d %g", k), got, 3.032+x*(-7.431+x*(10.390-x*5.009)), 1e-9)
+		got = must(strength.GrooveTwisting(groove(k, 1)))
+		kerneltest.Near(t, fmt.Sprintf("twisting, D/d %g", k), got, 2.000+x*(-3.555+x*(4.898-x*2.365)), 1e-9)
+	}
+}
+
 // A shallow semi-elliptic groove under torque has exactly K = 1 + √(h/r), a U
 // nearly so: the polynomials meet it within 1.5 % low and 2 % high to h/r 9;
 // for hair-fine grooves they lie on the safe side, 3 % at 25 and 6 % at 50.

@@ -31,8 +31,8 @@ func FatigueLeft(bore q.Length, was, now Journal) (float64, error) {
 		if !(j.Factor >= 1 && j.Factor <= 100) {
 			return 0, refuse("fatigue factor "+j.when, number(j.Factor), "1, for no notch, to 100")
 		}
-		if !(j.Kept > 0 && j.Kept <= 1) {
-			return 0, refuse("part kept "+j.when, number(j.Kept), "more than 0 and no more than 1, for no treatment")
+		if !(j.Kept >= 0.01 && j.Kept <= 1) {
+			return 0, refuse("part kept "+j.when, number(j.Kept), "0.01 to 1, which is no treatment")
 		}
 	}
 	return strengthLeft(float64(bore), float64(was.Diameter), float64(now.Diameter)) * was.Factor / now.Factor * now.Kept / was.Kept, nil

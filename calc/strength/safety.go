@@ -107,7 +107,7 @@ func YieldSafety(bending, shear Swing, yield q.Stress) (float64, error) {
 		return 0, err
 	}
 	peak := vonMises(float64(bending.Amplitude+bending.Mean), float64(shear.Amplitude+shear.Mean))
-	if !(peak > 0) {
+	if !(peak >= leastStress) {
 		return 0, refuse("bending amplitude", mpa(bending.Amplitude), "more than 0 unless another stress is: a shaft without stress has no safety to tell")
 	}
 	if !(yield > 0 && yield <= 4e9) {
@@ -115,6 +115,10 @@ func YieldSafety(bending, shear Swing, yield q.Stress) (float64, error) {
 	}
 	return float64(yield) / peak, nil
 }
+
+// leastStress in Pa is the stress below which there is none: our choice, so that
+// a safety is always a finite number.
+const leastStress = 1e-3
 
 func (s Swing) check(what string) error {
 	if !(s.Amplitude >= 0 && s.Amplitude <= 1e11) {
@@ -136,7 +140,7 @@ func (s Swing) against(limit, strength q.Stress, name string) error {
 	if !(strength > 0 && strength <= 4e9) {
 		return refuse(name, mpa(strength), "more than 0 and no more than 4000 MPa")
 	}
-	if s.Amplitude+s.Mean == 0 {
+	if s.Amplitude+s.Mean < leastStress {
 		return refuse("stress amplitude", mpa(s.Amplitude), "more than 0 unless the mean is: a shaft without stress has no safety to tell")
 	}
 	return nil
