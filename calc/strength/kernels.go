@@ -2,6 +2,7 @@ package strength
 
 import (
 	"math"
+	"slices"
 
 	"wornfit/calc/basis"
 	"wornfit/calc/interval"
@@ -11,7 +12,8 @@ import (
 
 // Kernels offers the single numbers of this package to rules and formulas.
 func Kernels() []kernel.Kernel {
-	return append(nominalKernels(), append(turnedKernels(), filletKernels()...)...)
+	return slices.Concat(nominalKernels(), turnedKernels(), filletKernels(), grooveKernels(),
+		notchKernels(), enduranceKernels(), safetyKernels(), seatKernels(), repairKernels())
 }
 
 func diameter(name, says string, least float64, trend int8) kernel.Arg {

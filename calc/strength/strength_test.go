@@ -1,7 +1,6 @@
 package strength_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"testing"
@@ -148,10 +147,7 @@ func TestShearAloneCountsRootThree(t *testing.T) {
 func TestRefusals(t *testing.T) {
 	nan := math.NaN()
 	solid := strength.Section{Outside: 0.02}
-	for _, c := range []struct {
-		what, blame string
-		call        func() error
-	}{
+	blamed(t, []blame{
 		{"no shaft", "outside diameter", func() error { _, err := strength.Bending(strength.Section{}, 1); return err }},
 		{"all hole", "bore", func() error { _, err := strength.Twisting(strength.Section{Bore: 0.02, Outside: 0.02}, 1); return err }},
 		{"unknown moment", "bending moment", func() error { _, err := strength.Bending(solid, q.Torque(nan)); return err }},
@@ -166,12 +162,7 @@ func TestRefusals(t *testing.T) {
 		{"no step", "large diameter", func() error { _, _, err := strength.FilletBending(shoulder(1, 0.1)); return err }},
 		{"a sharp corner", "radius of the fillet", func() error { _, _, err := strength.FilletTwisting(shoulder(1.2, 0)); return err }},
 		{"no journal", "small diameter", func() error { _, _, err := strength.FilletTwisting(strength.Shoulder{}); return err }},
-	} {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
-	}
+	})
 }
 
 func ExampleBending() {
