@@ -37,7 +37,10 @@ func FuzzKernels(f *testing.F) {
 	})
 }
 
-// fault tells what a kernel does wrong at a place, in its ranges or not.
+// fault tells what a kernel does wrong at a place. In its ranges Value is finite
+// and what Worked gives, or NaN just where Worked refuses; outside them it is NaN.
+// Anywhere, a refusal says what, how much and what is wanted, and Worked gives
+// neither NaN for numbers nor a number for NaN.
 func fault(k kernel.Kernel, x []float64) error {
 	inside := true
 	for i, a := range k.Args {
