@@ -97,6 +97,25 @@ func TestEnds(t *testing.T) {
 	}
 }
 
+// A kernel has one number to give: past the end of the table it refuses.
+func TestKernelsRefuseBeyondTheTable(t *testing.T) {
+	beyond := map[string]float64{"sintered_bore_under": 2 * mm, "sintered_bore_over": 80 * mm, "solid_outside_over": 1}
+	for _, k := range bushes.Kernels() {
+		size, ok := beyond[k.Name]
+		if !ok {
+			continue
+		}
+		delete(beyond, k.Name)
+		var refusal *basis.Refusal
+		if sheet, err := k.Worked([]float64{size}); !errors.As(err, &refusal) || refusal.Name != k.Args[0].Says {
+			t.Errorf("%s of %g: %v and %v, want the %s blamed", k.Name, size, sheet.Result, err, k.Args[0].Says)
+		}
+	}
+	if len(beyond) > 0 {
+		t.Errorf("no kernel is named %v", beyond)
+	}
+}
+
 func TestRefusals(t *testing.T) {
 	for _, c := range []struct {
 		what, blame string

@@ -50,8 +50,11 @@ func stepped(k Kind, what, asked string, of func(Bush) q.Length, over bool) kern
 			if over {
 				found = above
 			}
-			if err != nil || len(found) == 0 {
-				return math.NaN(), notes, err
+			if err != nil {
+				return 0, nil, err
+			}
+			if len(found) == 0 { // the table ends before it on this side
+				return 0, nil, refuse(asked, mm(q.Length(x[0])), "from "+mm(q.Length(sizes[0]))+" to "+mm(q.Length(sizes[len(sizes)-1]))+", the sizes of the table")
 			}
 			return float64(of(found[0])), notes, nil
 		})

@@ -19,9 +19,9 @@ func Kernels() []kernel.Kernel {
 	factor := arg("wear_factor", "volume lost per load and distance", q.SpecificWearDim, 1e-20, 1e-9, -1)
 	speed := arg("sliding_speed", "mean", q.SpeedDim, 1e-6, 20, -1)
 	worsens := func(a kernel.Arg) kernel.Arg { a.Trend = 1; return a }
-	worn := func(value func(x []float64) float64) func(x []float64) float64 {
+	wears := func(value func(x []float64) float64) func(x []float64) float64 {
 		return func(x []float64) float64 {
-			if !(x[1] > x[0]) {
+			if !worn(x[0], x[1]) {
 				return math.NaN()
 			}
 			return value(x)
@@ -33,7 +33,7 @@ func Kernels() []kernel.Kernel {
 			Args:   []kernel.Arg{size("new", "clearance or bore when new", -1), size("now", "clearance or bore now", 1), arg("time", "in service between the two", q.TimeDim, 3600, century, -1)},
 			Source: "a difference over a time", Grade: basis.Derived,
 		}, "rate = (now − new)/t",
-			worn(func(x []float64) float64 { return (x[1] - x[0]) / x[2] }),
+			wears(func(x []float64) float64 { return (x[1] - x[0]) / x[2] }),
 			func(x []float64) (float64, []basis.Note, error) {
 				rate, _, notes, err := Rate(History{New: q.Length(x[0]), Now: q.Length(x[1]), Hours: q.Time(x[2])})
 				return float64(rate), notes, err
@@ -43,7 +43,7 @@ func Kernels() []kernel.Kernel {
 			Args:   []kernel.Arg{size("new", "clearance or bore when new", 0), size("now", "clearance or bore now", -1), size("act", "size at which it needs repair again", 1), arg("time", "in service so far", q.TimeDim, 3600, century, 0)},
 			Source: "a difference over a rate", Grade: basis.Derived,
 		}, "left = (act − now)·t/(now − new)",
-			worn(func(x []float64) float64 {
+			wears(func(x []float64) float64 {
 				if !(x[2] > x[0]) {
 					return math.NaN()
 				}
@@ -63,7 +63,7 @@ func Kernels() []kernel.Kernel {
 			},
 			Source: "a difference over a rate, at the worst corner; the half is common practice, no source", Grade: basis.Practice,
 		}, "½·(act − now − now_u)·(time − time_u)/(now + now_u − new + new_u), 0 if less",
-			worn(func(x []float64) float64 {
+			wears(func(x []float64) float64 {
 				if !(x[2] > x[0]) {
 					return math.NaN()
 				}

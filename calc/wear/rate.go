@@ -78,7 +78,7 @@ func (h History) check() error {
 	switch {
 	case !(h.New >= 0):
 		return refuse("size when new", mm(h.New), "0 or more")
-	case !(h.Now > h.New):
+	case !worn(float64(h.New), float64(h.Now)):
 		return refuse("size now", mm(h.Now), "more than when new, "+mm(h.New)+"; what has not worn has no rate")
 	case !(h.Hours > 0):
 		return refuse("time in service", hours(h.Hours), "more than 0")
@@ -89,6 +89,10 @@ func (h History) check() error {
 	}
 	return nil
 }
+
+// worn asks for a picometre of wear, our choice: less is the rounding of two
+// sizes, and a time divided by it is without bounds.
+func worn(new, now float64) bool { return now-new > 1e-12 }
 
 func (h History) notes(wornU float64) []basis.Note {
 	if wornU < float64(h.Now-h.New) {

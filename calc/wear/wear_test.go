@@ -146,6 +146,7 @@ func TestRefusals(t *testing.T) {
 		call        func() error
 	}{
 		{"no wear", "size now", history(func(h *wear.History) { h.Now = h.New })},
+		{"wear that is rounding", "size now", history(func(h *wear.History) { h.Now = h.New * (1 + 1e-15) })},
 		{"unknown reading", "size now", history(func(h *wear.History) { h.Now = q.Length(nan) })},
 		{"less than nothing when new", "size when new", history(func(h *wear.History) { h.New = -1 })},
 		{"no hours", "time in service", history(func(h *wear.History) { h.Hours = 0 })},
