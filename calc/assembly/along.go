@@ -21,7 +21,7 @@ import (
 //   - Beyond: the hot length of the shaft cannot swell quite freely, which is not in it; a plate at a shaft's end has less time, between this and GrabTime.
 //   - Source: heat in a rod, worked out; our own two-dimensional reference times (see the tests).
 func GrabTimeAlong(j Joining, lie Lie) (q.Time, []basis.Note, error) {
-	if err := j.check(); err != nil {
+	if err := j.check(lie); err != nil {
 		return 0, nil, err
 	}
 	rod := newRod(&j, lie)

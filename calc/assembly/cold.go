@@ -89,7 +89,7 @@ func MeanContraction(metal string, t q.Temperature) (Contraction, []basis.Note, 
 		return Contraction{}, nil, refuse("temperature", celsius(t), "from "+celsius(coldest)+" to "+celsius(nearRoom))
 	}
 	if f, ok := fits[metal]; ok {
-		mean := f.shrinks(float64(t)) / float64(room20-t)
+		mean := f.mean(float64(t))
 		return Contraction{
 			Mean: q.Expansion(mean), Low: q.Expansion(mean * (1 - f.within)), High: q.Expansion(mean * (1 + f.within)),
 			Source: "NIST cryogenic material property correlations", Grade: basis.Secondary,
@@ -101,13 +101,21 @@ func MeanContraction(metal string, t q.Temperature) (Contraction, []basis.Note, 
 	}
 	var at [3]q.Expansion
 	for i := range at {
-		warm, cold := s[0][i]/(room20-dryIce), s[1][i]/(room20-nitrogen)
-		at[i] = q.Expansion(cold + (warm-cold)*(float64(t)-nitrogen)/(dryIce-nitrogen))
+		at[i] = q.Expansion(between(s[0][i], s[1][i], float64(t)))
 	}
 	const source = "tables of low-temperature properties, from memory"
 	notes := []basis.Note{{Says: "the contraction of " + metal + " is from memory; use its range", Source: source, Grade: basis.Memory}}
 	return Contraction{Mean: at[0], Low: at[1], High: at[2], Source: source, Grade: basis.Memory}, notes, nil
 }
+
+// between is the mean expansion in a straight line through those to dry ice and to
+// nitrogen, of which the parts lost are given.
+func between(dry, deep, t float64) float64 {
+	warm, cold := dry/(room20-dryIce), deep/(room20-nitrogen)
+	return cold + (warm-cold)*(t-nitrogen)/(dryIce-nitrogen)
+}
+
+func (f fitted) mean(t float64) float64 { return f.shrinks(t) / (room20 - t) }
 
 func (f fitted) shrinks(t float64) float64 {
 	sum := 0.0

@@ -24,7 +24,7 @@ type GoGauge struct {
 //
 // All in SI units, Ts and Tp above room temperature.
 //
-//   - Holds for: a plug tried quickly, in and out; it warms by some ten degrees in a few seconds, and 10 degrees are 0.003 mm on 25.
+//   - Holds for: a plug tried quickly, in and out. With little air round it one of 25 mm warms by 10 to 30 degrees in each second, and 10 degrees are 0.003 mm.
 //   - Beyond: a plug left in the bore is grabbed as the shaft would be. A bore that is oval or tapered must be tried from both ends.
 //   - Source: linear expansion; worked out.
 func HotGoGauge(g GoGauge) (q.Length, []basis.Note, error) {

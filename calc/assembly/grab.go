@@ -20,7 +20,7 @@ import (
 //   - Beyond: a thin plate on a long shaft has two or three times as long, for heat runs along the shaft: GrabTimeAlong. Tilted entry, burrs, frost, oil or paste in the gap are not in it.
 //   - Source: Fourier's law in rings, worked out; our own reference solver agrees within 1.2 %, all of it from the conductivity of air, which it took a little lower in the hot and higher in the cold.
 func GrabTime(j Joining, lie Lie) (q.Time, []basis.Note, error) {
-	if err := j.check(); err != nil {
+	if err := j.check(lie); err != nil {
 		return 0, nil, err
 	}
 	r := newRadial(&j, lie)

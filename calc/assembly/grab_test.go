@@ -313,7 +313,9 @@ func TestGrabRefusals(t *testing.T) {
 			refused(t, c.blame, err, c.blame)
 		}
 	}
-	_, _, _, err := assembly.GrabWindow(assembly.Joining{})
+	_, _, err := assembly.GrabTime(plate(2), assembly.Bare+1)
+	refused(t, "lying nowhere", err, "lie")
+	_, _, _, err = assembly.GrabWindow(assembly.Joining{})
 	refused(t, "nothing stated", err, "seat")
 }
 

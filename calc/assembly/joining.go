@@ -2,6 +2,7 @@ package assembly
 
 import (
 	"math"
+	"strconv"
 
 	"wornfit/calc/basis"
 	q "wornfit/calc/quantity"
@@ -31,8 +32,8 @@ const (
 )
 
 // Peaks is the residual gap of turned or ground faces: common practice, no source.
-// From 1 to 8 µm the answer moves by a tenth for a centred hub, and down by a
-// third or up by half for one that touches.
+// With 1 or 8 µm in its place a centred hub has a tenth less or a quarter more
+// time, one that touches a third less or half as much again.
 const Peaks q.Length = 3e-6
 
 // Gap conductance. Air: 0.0263 W/(m K) at 300 K, growing as its temperature to the
@@ -82,8 +83,10 @@ func lag(face, far, conductivity float64) float64 {
 	return face / conductivity * math.Abs(trails) / ((f2 - r2) * (f2 - r2)) // below 0 where the face is the inner one
 }
 
-func (j *Joining) check() error {
+func (j *Joining) check(lie Lie) error {
 	switch {
+	case lie > Bare:
+		return refuse("lie", strconv.Itoa(int(lie)), "Centred, Touching or Bare")
 	case !(j.Seat > 0):
 		return refuse("seat", mm(j.Seat), "more than 0")
 	case !(j.ShaftBore >= 0 && j.ShaftBore <= j.Seat*9/10):

@@ -2,6 +2,7 @@ package assembly
 
 import (
 	"math"
+	"slices"
 
 	"wornfit/calc/basis"
 	"wornfit/calc/interval"
@@ -13,7 +14,7 @@ const expands = "linear expansion with the mean coefficient"
 
 // Kernels offers the single numbers of this package to rules and formulas.
 func Kernels() []kernel.Kernel {
-	return append(entryKernels(), append(coolingKernels(), grabKernels()...)...)
+	return slices.Concat(entryKernels(), coldKernels(), coolingKernels(), grabKernels())
 }
 
 func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {

@@ -15,9 +15,9 @@ type Metal struct {
 	Expansion    q.Expansion // only asked for where a size is
 }
 
-// StillAir is about what a part carried through still air passes on from all its
-// faces, by convection and by radiation: common practice, no source; 10 to 15 for
-// a part hardly warm, 40 for a red-hot one.
+// StillAir is about what a part at 300 °C passes on from all its faces when it is
+// carried through still air, by convection and by radiation: common practice, no
+// source; about 12 for a part hardly warm, 60 for a red-hot one.
 const StillAir q.Film = 25
 
 func (m Metal) conducts(whose string) error {
