@@ -14,7 +14,7 @@ const expands = "linear expansion with the mean coefficient"
 
 // Kernels offers the single numbers of this package to rules and formulas.
 func Kernels() []kernel.Kernel {
-	return slices.Concat(entryKernels(), coldKernels(), coolingKernels(), grabKernels())
+	return slices.Concat(entryKernels(), coldKernels(), coolingKernels(), soakKernels(), grabKernels())
 }
 
 func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {

@@ -69,15 +69,22 @@ func (s Soak) soak(at q.Length, time q.Time, left func(bi, fo, x float64) (there
 	if !(at >= 0 && at <= s.Half) {
 		return Soaked{}, refuse("distance from the middle", mm(at), "from 0 to the surface, "+mm(s.Half))
 	}
-	half := float64(s.Half)
-	perSecond := float64(s.Metal.Conductivity) / s.Metal.heat() / (half * half)
-	fo := perSecond * float64(time)
+	fo := s.perSecond() * float64(time)
 	if !(fo >= leastFourier) || math.IsInf(fo, 1) {
-		return Soaked{}, refuse("time", seconds(time), "long enough for heat to be on its way in, at least "+seconds(q.Time(leastFourier/perSecond)))
+		return Soaked{}, refuse("time", seconds(time), "long enough for heat to be on its way in, at least "+seconds(q.Time(leastFourier/s.perSecond())))
 	}
-	there, mean := left(float64(s.Film)*half/float64(s.Metal.Conductivity), fo, float64(at)/half)
+	there, mean := left(s.biot(), fo, float64(at/s.Half))
 	apart := s.From - s.Around
 	return Soaked{There: s.Around + apart*q.Temperature(there), Mean: s.Around + apart*q.Temperature(mean)}, nil
+}
+
+// perSecond is by how much the Fourier number grows in a second.
+func (s Soak) perSecond() float64 {
+	return float64(s.Metal.Conductivity) / s.Metal.heat() / float64(s.Half*s.Half)
+}
+
+func (s Soak) biot() float64 {
+	return float64(s.Film) * float64(s.Half) / float64(s.Metal.Conductivity)
 }
 
 func cylinderLeft(bi, fo, x float64) (there, mean float64) {
