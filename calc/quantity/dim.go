@@ -56,6 +56,9 @@ var (
 	WearRateDim     = Dim{Len: 1, Time: -1}
 	SpecificWearDim = Dim{Len: 1, Mass: -1, Time: 2} // wear volume per force and distance: m3/(N m)
 	PriceByMassDim  = Dim{Money: 1, Mass: -1}
+	ConductivityDim = Dim{Len: 1, Mass: 1, Time: -3, Temp: -1} // W/(m K)
+	SpecificHeatDim = Dim{Len: 2, Time: -2, Temp: -1}          // J/(kg K)
+	FilmDim         = Dim{Mass: 1, Time: -3, Temp: -1}         // W/(m2 K): heat passed on by a surface
 )
 
 // Kinds maps the word a vocabulary entry uses for `quantity:` to its Dim.
@@ -88,4 +91,7 @@ type (
 	Temperature       float64 // K, absolute
 	TemperatureChange float64 // K, a difference
 	Expansion         float64 // 1/K
+	Conductivity      float64 // W/(m K)
+	SpecificHeat      float64 // J/(kg K)
+	Film              float64 // W/(m2 K): heat passed on by a surface
 )

@@ -127,9 +127,12 @@ func trends(k kernel.Kernel, points [][]float64) error {
 	for n, x := range points {
 		was := k.Value(x)
 		for i, a := range k.Args {
+			if a.Trend == 0 || math.IsNaN(was) {
+				continue // nothing promised; a slow kernel is not run for nothing
+			}
 			y := with(x, i, points[(n+7*i+1)%len(points)][i])
 			now := k.Value(y)
-			if a.Trend == 0 || math.IsNaN(was) || math.IsNaN(now) {
+			if math.IsNaN(now) {
 				continue
 			}
 			rise := (now - was) * float64(a.Trend)
