@@ -17,6 +17,7 @@ import (
 	"wornfit/calc/cleanup"
 	"wornfit/calc/fits"
 	"wornfit/calc/interference"
+	"wornfit/calc/joints"
 	"wornfit/calc/kernel"
 	"wornfit/calc/keyed"
 	"wornfit/calc/machining"
@@ -41,6 +42,7 @@ var topics = sync.OnceValue(func() []Topic {
 		{"fits", fits.Kernels()},
 		{"strength", strength.Kernels()},
 		{"keyed", keyed.Kernels()},
+		{"joints", joints.Kernels()},
 		{"bearing", bearing.Kernels()},
 		{"rolling", rolling.Kernels()},
 		{"bushes", bushes.Kernels()},
