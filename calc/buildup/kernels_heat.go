@@ -37,7 +37,7 @@ func heatKernels() []kernel.Kernel {
 			Name: "arc_line_heat", Says: "heat an arc puts in per length of bead, J/m", Result: lineHeatDim,
 			Args: []kernel.Arg{arg("arc_power", "volts times amperes", q.PowerDim, 100, 50000, 1), arg("travel", "speed along the bead", q.SpeedDim, 1e-4, 0.1, -1),
 				arg("arc_efficiency", "part that goes in, 0.6 TIG, 0.8 rods and wire", q.Number, 0.2, 1, 1)},
-			Source: "arithmetic; EN 1011-1, from memory", Grade: basis.Derived,
+			Source: "arithmetic; EN 1011-1, read in a table of it", Grade: basis.Derived,
 		}, "H = arc_efficiency·arc_power/travel",
 			func(x []float64) float64 { return arcHeat(x[0], x[1], x[2]) },
 			func(x []float64) (float64, []basis.Note, error) {
