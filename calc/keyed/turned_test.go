@@ -89,6 +89,36 @@ func TestRecutDirections(t *testing.T) {
 	kerneltest.Near(t, "3-4-5", float64(small), 0.01-math.Sqrt(0.01*0.01-0.003*0.003), 1e-12)
 }
 
+// The weaker wall decides: each metal made soft in turn takes the torque down with it.
+func TestTheWeakerWallDecides(t *testing.T) {
+	k := quarter()
+	l, _, err := keyed.Recut(k, k.Shaft, k.Bore)
+	kerneltest.Fine(t, err)
+	const length = 0.04
+	for _, c := range []struct {
+		shaft, hub q.Stress
+		wall       q.Length
+	}{{1e8, 9e8, l.InShaft}, {9e8, 1e8, l.InHub}} {
+		got, _, err := keyed.RecutTorque(k, k.Shaft, k.Bore, length, c.shaft, c.hub)
+		kerneltest.Fine(t, err)
+		kerneltest.Near(t, "torque", float64(got), 1e8*float64(c.wall)*length*float64(k.Shaft)/2, 1e-12)
+	}
+}
+
+// A keyway cut shallow in the hub bears no further than its bottom, however high the key.
+func TestAShallowHubKeyway(t *testing.T) {
+	k := quarter()
+	k.HubKeyway = 0.080 * inch
+	l, notes, err := keyed.Recut(k, k.Shaft, k.Bore)
+	kerneltest.Fine(t, err)
+	drop, err := keyed.ChordDrop(k.Bore, k.Width)
+	kerneltest.Fine(t, err)
+	kerneltest.Near(t, "in hub", float64(l.InHub), 0.080*inch+float64(drop), 1e-9)
+	if len(notes) != 1 {
+		t.Errorf("notes %v, want one: the key stands too high", notes)
+	}
+}
+
 func TestAKeyTooHighHoldsTheHubOff(t *testing.T) {
 	k := quarter()
 	k.Height += 0.010 * inch
