@@ -2,6 +2,7 @@ package buildup
 
 import (
 	"math"
+	"slices"
 
 	"wornfit/calc/basis"
 	"wornfit/calc/interval"
@@ -11,7 +12,7 @@ import (
 
 // Kernels offers the single numbers of this package to rules and formulas.
 func Kernels() []kernel.Kernel {
-	return append(coatKernels(), append(cutKernels(), fillerKernels()...)...)
+	return slices.Concat(coatKernels(), cutKernels(), fillerKernels(), heatKernels(), preheatKernels())
 }
 
 func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {

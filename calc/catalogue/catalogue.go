@@ -18,6 +18,7 @@ import (
 	"wornfit/calc/fits"
 	"wornfit/calc/gears"
 	"wornfit/calc/interference"
+	"wornfit/calc/joints"
 	"wornfit/calc/kernel"
 	"wornfit/calc/keyed"
 	"wornfit/calc/machining"
@@ -43,6 +44,7 @@ var topics = sync.OnceValue(func() []Topic {
 		{"strength", strength.Kernels()},
 		{"keyed", keyed.Kernels()},
 		{"gears", gears.Kernels()},
+		{"joints", joints.Kernels()},
 		{"bearing", bearing.Kernels()},
 		{"rolling", rolling.Kernels()},
 		{"bushes", bushes.Kernels()},

@@ -70,6 +70,9 @@ func TestPressAgreesWithFiniteElements(t *testing.T) {
 		{"F4-frictionless", 0.92, 0.95, "the bush stands 5 mm proud each end and is stiffer for it"},
 		{"F7-frictionless", 0.97, 0.99, "the shaft runs on past a joint one diameter long"},
 		{"F8-frictionless", 0.88, 0.91, "6 mm plate on a long 25 mm shaft"},
+		{"F4-sticking", 0.91, 0.94, "proud ends, and sticking faces"},
+		{"F7-sticking", 0.96, 0.98, "the shaft runs on, and sticking faces"},
+		{"F8-sticking", 0.88, 0.91, "so short that the faces do not hold each other"},
 	} {
 		r := outside.Get(t, rows, c.id)
 		got, _, err := interference.Press(stackOf(t, r))

@@ -48,7 +48,7 @@ func number(v float64, d quantity.Dim) string {
 	return strings.TrimSpace(fmt.Sprintf("%.6g %s", v, siUnits[d]))
 }
 
-// siUnits are the units a Sheet is worked in; plain numbers have none.
+// siUnits are the units a Sheet is worked in, exact by definition; plain numbers have none.
 var siUnits = map[quantity.Dim]string{
 	quantity.LengthDim: "m", quantity.AreaDim: "m²", quantity.VolumeDim: "m³",
 	quantity.MassDim: "kg", quantity.TimeDim: "s", quantity.RotationDim: "1/s",
@@ -57,4 +57,5 @@ var siUnits = map[quantity.Dim]string{
 	quantity.PVDim: "Pa m/s", quantity.DensityDim: "kg/m³", quantity.TemperatureDim: "K",
 	quantity.ChangeDim: "K", quantity.ExpansionDim: "1/K",
 	quantity.ConductivityDim: "W/(m K)", quantity.SpecificHeatDim: "J/(kg K)", quantity.FilmDim: "W/(m² K)",
+	{Len: -1, Mass: 1, Time: -2, Temp: -1}: "J/(m³ K)",
 }

@@ -2,6 +2,7 @@ package keyed
 
 import (
 	"math"
+	"slices"
 
 	"wornfit/calc/basis"
 	"wornfit/calc/interval"
@@ -11,7 +12,7 @@ import (
 
 // Kernels offers the single numbers of this package to rules and formulas.
 func Kernels() []kernel.Kernel {
-	return append(keyKernels(), append(pinKernels(), crossPinKernels()...)...)
+	return slices.Concat(keyKernels(), pinKernels(), crossPinKernels(), woodruffKernels(), drivenKernels(), sharedKernels(), recutKernels())
 }
 
 func size(name, says string, trend int8) kernel.Arg {

@@ -54,7 +54,7 @@ func TestAKeyAsStrongAsItsShaft(t *testing.T) {
 }
 
 func TestRoundPinsAgreeWithStatics(t *testing.T) {
-	for _, id := range []string{"E07", "R60-19.05"} {
+	for _, id := range []string{"E07", "R60-19.05", "R60-25"} {
 		r := outside.Get(t, outside.Read(t, "shop.json"), id)
 		p := keyed.RoundPins{Joint: q.Length(r.In(t, "D")), Pin: q.Length(r.In(t, "d")), Length: q.Length(r.In(t, "l")), Count: 1}
 		shear, notes, err := keyed.PinShearTorque(p, q.Stress(r.In(t, "tau")))

@@ -79,13 +79,18 @@ func (p RoundPins) notes() []basis.Note {
 			Source: "common practice, no source", Grade: basis.Practice,
 		})
 	}
-	if p.Count > 1 {
-		out = append(out, basis.Note{
-			Says:   "of several pins only three quarters are counted as sharing",
-			Source: "machine-element texts, from memory", Grade: basis.Memory,
-		})
+	return append(out, shared("pins", p.Count)...)
+}
+
+// shared is the note that goes with several of a kind.
+func shared(kind string, count int) []basis.Note {
+	if count < 2 {
+		return nil
 	}
-	return out
+	return []basis.Note{{
+		Says:   "of several " + kind + " only three quarters are counted as sharing",
+		Source: "machine-element texts, from memory", Grade: basis.Memory,
+	}}
 }
 
 // bearing is how many of a number of pins are counted; it never falls.

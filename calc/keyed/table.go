@@ -43,8 +43,8 @@ func (s Standard) HubDepth() q.Length { return min(s.Height-s.ShaftKeyway, s.Hub
 // units of the table in metres: exact by definition.
 var units = map[string]float64{"mm": 1e-3, "in": 0.0254}
 
-// grades of the trade marks: A read, M from memory of the standard.
-var grades = map[string]basis.Grade{"A": basis.Page, "M": basis.Memory}
+// grades of the trade marks: A read, B read in what quotes the standard, M from memory of it.
+var grades = map[string]basis.Grade{"A": basis.Page, "B": basis.Secondary, "M": basis.Memory}
 
 // keys reads the embedded copy once. It is ours: a fault in it is a bug and
 // panics; a test reads every row.

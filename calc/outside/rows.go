@@ -42,6 +42,9 @@ func Read(t *testing.T, file string) map[string]Row {
 		if r.ID == "" || r.Source == "" || len(r.Expected) == 0 {
 			t.Fatalf("%s: row %q needs an id, a source and an expected value", file, r.ID)
 		}
+		if _, twice := byID[r.ID]; twice {
+			t.Fatalf("%s: two rows are called %s", file, r.ID)
+		}
 		byID[r.ID] = r
 	}
 	return byID

@@ -29,6 +29,7 @@ var may = map[string][]string{
 	"calc/fits":              {"calc/kernel"},
 	"calc/gears":             {"calc/kernel"},
 	"calc/interference":      {"calc/kernel"},
+	"calc/joints":            {"calc/kernel"},
 	"calc/keyed":             {"calc/kernel"},
 	"calc/machining":         {"calc/kernel"},
 	"calc/rolling":           {"calc/kernel", "calc/interference"},
@@ -36,8 +37,8 @@ var may = map[string][]string{
 	"calc/strength":          {"calc/kernel"},
 	"calc/uncertainty":       {"calc/kernel", "gonum.org/v1/gonum"},
 	"calc/wear":              {"calc/kernel"},
-	"calc/catalogue": {"calc/kernel", "calc/assembly", "calc/bearing", "calc/buildup", "calc/bushes", "calc/cleanup", "calc/fits", "calc/gears",
-		"calc/interference", "calc/keyed", "calc/machining", "calc/rolling", "calc/rotating", "calc/strength", "calc/uncertainty", "calc/wear"},
+	"calc/catalogue": {"calc/kernel", "calc/assembly", "calc/bearing", "calc/buildup", "calc/bushes", "calc/cleanup", "calc/fits", "calc/gears", "calc/interference",
+		"calc/joints", "calc/keyed", "calc/machining", "calc/rolling", "calc/rotating", "calc/strength", "calc/uncertainty", "calc/wear"},
 
 	"rules/fault":   {},
 	"rules/yamldoc": {"rules/fault", "gopkg.in/yaml.v3"},
