@@ -56,4 +56,5 @@ var siUnits = map[quantity.Dim]string{
 	quantity.PowerDim: "W", quantity.StressDim: "Pa", quantity.PerStressDim: "1/Pa",
 	quantity.PVDim: "Pa m/s", quantity.DensityDim: "kg/m³", quantity.TemperatureDim: "K",
 	quantity.ChangeDim: "K", quantity.ExpansionDim: "1/K",
+	quantity.ViscosityDim: "Pa s", quantity.KinematicDim: "m²/s", quantity.FlowDim: "m³/s", quantity.CoolingDim: "W/K",
 }

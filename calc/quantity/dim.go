@@ -56,6 +56,10 @@ var (
 	WearRateDim     = Dim{Len: 1, Time: -1}
 	SpecificWearDim = Dim{Len: 1, Mass: -1, Time: 2} // wear volume per force and distance: m3/(N m)
 	PriceByMassDim  = Dim{Money: 1, Mass: -1}
+	ViscosityDim    = Dim{Len: -1, Mass: 1, Time: -1} // of an oil, dynamic
+	KinematicDim    = Dim{Len: 2, Time: -1}           // viscosity over density, as oils are graded
+	FlowDim         = Dim{Len: 3, Time: -1}
+	CoolingDim      = Dim{Len: 2, Mass: 1, Time: -3, Temp: -1} // heat lost per kelvin warmer
 )
 
 // Kinds maps the word a vocabulary entry uses for `quantity:` to its Dim.
@@ -67,7 +71,8 @@ var Kinds = map[string]Dim{
 	"temperature": TemperatureDim, "temperature-change": ChangeDim, "expansion": ExpansionDim,
 	"money": MoneyDim, "price-by-mass": PriceByMassDim, "rate": RateDim, "wear-rate": WearRateDim, "angle": Number,
 	"specific-wear": SpecificWearDim,
-	"hardness-hrc":  HardnessHRC, "hardness-hb": HardnessHB, "hardness-hv": HardnessHV,
+	"viscosity":     ViscosityDim, "kinematic-viscosity": KinematicDim, "flow": FlowDim, "cooling": CoolingDim,
+	"hardness-hrc": HardnessHRC, "hardness-hb": HardnessHB, "hardness-hv": HardnessHV,
 }
 
 // Typed quantities for the exported calculations; all SI.
@@ -88,4 +93,8 @@ type (
 	Temperature       float64 // K, absolute
 	TemperatureChange float64 // K, a difference
 	Expansion         float64 // 1/K
+	Viscosity         float64 // Pa s, dynamic
+	Kinematic         float64 // m2/s, viscosity over density
+	Flow              float64 // m3/s
+	Cooling           float64 // W/K
 )
