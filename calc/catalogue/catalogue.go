@@ -15,6 +15,7 @@ import (
 	"wornfit/calc/buildup"
 	"wornfit/calc/bushes"
 	"wornfit/calc/cleanup"
+	"wornfit/calc/film"
 	"wornfit/calc/fits"
 	"wornfit/calc/interference"
 	"wornfit/calc/kernel"
@@ -42,6 +43,7 @@ var topics = sync.OnceValue(func() []Topic {
 		{"strength", strength.Kernels()},
 		{"keyed", keyed.Kernels()},
 		{"bearing", bearing.Kernels()},
+		{"film", film.Kernels()},
 		{"rolling", rolling.Kernels()},
 		{"bushes", bushes.Kernels()},
 		{"wear", wear.Kernels()},

@@ -114,47 +114,64 @@ func leastSommerfeld(ratio float64) float64 { return numbersAt(mostBent, ratio).
 func eccentricityOf(sommerfeld, ratio float64) float64 {
 	g := table()
 	x := math.Log(ratio)
-	along, want := between(g.logRatio[:], x), math.Log(sommerfeld)+2*x
-	over := func(e float64) float64 {
-		return logShort(e) + g.over(loading, along, g.at(e)) - want
+	c := curve{want: math.Log(sommerfeld) + 2*x}
+	along := between(g.logRatio[:], x)
+	for j := range c.value {
+		for i, w := range along.weight {
+			c.value[j] += w * g.value[loading][along.first+i][j]
+		}
 	}
-	lo := 0
-	if over(g.eccentricity[places-1]) > 1e-13 { // so that the table's last number is found again
+	at := func(j int) float64 { return g.logShort[j] + c.value[j] - c.want }
+	if at(places-1) > 1e-12 { // so that the table's last number is found again
 		return math.NaN()
 	}
-	if over(g.eccentricity[0]) < 0 { // lighter: S·ε stays nearly the same
-		guess := g.eccentricity[0] * math.Exp(over(g.eccentricity[0]))
-		return secant(over, guess/2, min(2*guess, g.eccentricity[0]))
+	first := g.eccentricity[0]
+	if at(0) < 0 { // lighter: S·ε stays nearly the same
+		guess := first * math.Exp(at(0))
+		return c.secant(g, guess/2, min(2*guess, first))
 	}
-	for hi := places - 1; hi-lo > 1; {
-		if mid := (lo + hi) / 2; over(g.eccentricity[mid]) > 0 {
-			lo = mid
-		} else {
-			hi = mid
-		}
+	lo := 0
+	for lo < places-2 && at(lo+1) > 0 {
+		lo++
 	}
-	return secant(over, g.eccentricity[lo], g.eccentricity[lo+1])
+	return c.secant(g, g.eccentricity[lo], g.eccentricity[lo+1])
 }
 
-// secant finds where a falling f is nought between a and b: false position, with
-// the value at an end that stays halved each time (worked out).
-func secant(f func(float64) float64, a, b float64) float64 {
-	fa, fb := f(a), f(b)
+// curve is the table at one length ratio, and the logarithm of S·(L/D)² wanted of it.
+type curve struct {
+	value [places]float64
+	want  float64
+}
+
+// over is how far the logarithm lies over the wanted one.
+func (c *curve) over(g *grid, e float64) float64 {
+	s := g.at(e)
+	v := c.value[s.first:]
+	return logShort(e) + s.weight[0]*v[0] + s.weight[1]*v[1] + s.weight[2]*v[2] + s.weight[3]*v[3] - c.want
+}
+
+// secant finds where the falling curve meets what is wanted, between a and b:
+// false position, with the value at an end that stays halved each time (worked out).
+func (c *curve) secant(g *grid, a, b float64) float64 {
+	fa, fb := c.over(g, a), c.over(g, b)
 	stayed := 0 // which end stayed last
 	for range 60 {
-		c := min(max(b-fb*(b-a)/(fb-fa), a), b)
-		fc := f(c)
-		if math.Abs(fc) < 1e-14 || b-a < 1e-15*b {
-			return c
+		if math.Abs(fa-fb) < 1e-13 {
+			break
 		}
-		if fc > 0 {
-			a, fa = c, fc
+		e := min(max(b-fb*(b-a)/(fb-fa), a), b)
+		f := c.over(g, e)
+		if math.Abs(f) < 1e-13 {
+			return e
+		}
+		if f > 0 {
+			a, fa = e, f
 			if stayed == 1 {
 				fb /= 2
 			}
 			stayed = 1
 		} else {
-			b, fb = c, fc
+			b, fb = e, f
 			if stayed == -1 {
 				fa /= 2
 			}

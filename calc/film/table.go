@@ -31,6 +31,7 @@ const (
 type grid struct {
 	logRatio     [ratios]float64
 	eccentricity [places]float64
+	logShort     [places]float64
 	gap          [places]float64 // what is interpolated over: −log(1−ε), even where the film gets thin
 	value        [kinds][ratios][places]float64
 }
@@ -52,7 +53,7 @@ var table = sync.OnceValue(func() *grid {
 			}
 		}
 		ratio, e := v[0], v[1]
-		g.logRatio[i], g.eccentricity[j], g.gap[j] = math.Log(ratio), e, -math.Log1p(-e)
+		g.logRatio[i], g.eccentricity[j], g.logShort[j], g.gap[j] = math.Log(ratio), e, logShort(e), -math.Log1p(-e)
 		g.value[loading][i][j] = math.Log(v[2]*ratio*ratio) - logShort(e)
 		g.value[attitude][i][j] = v[3] * math.Pi / 180 / shortAttitude(e)
 		g.value[flow][i][j] = v[4] / shortFlow(e)
