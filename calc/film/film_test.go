@@ -201,6 +201,24 @@ func TestOilThatSwirlsIsNoted(t *testing.T) {
 	}
 }
 
+// A film under the designer's rule is noted, one over it is not.
+func TestAThinFilmIsNoted(t *testing.T) {
+	j := film.Journal{Diameter: 0.05, Length: 0.05, Clearance: 60e-6, Load: 2000, Speed: 10, Viscosity: 0.02}
+	for _, c := range []struct {
+		load  q.Force
+		notes int
+	}{{2000, 0}, {8000, 1}} {
+		j.Load = c.load
+		f, notes, err := film.Run(j)
+		kerneltest.Fine(t, err)
+		least, _, err := film.TrumplerFilm(j.Diameter)
+		kerneltest.Fine(t, err)
+		if len(notes) != c.notes || (f.Least < least) != (c.notes > 0) {
+			t.Errorf("%v N: film %v, notes %v, want %d", c.load, f.Least, notes, c.notes)
+		}
+	}
+}
+
 // The standard's closed form as remembered, and the table against it where it is
 // good: two routes that share nothing. The stated 5.5 % is what the table's own
 // solver found.

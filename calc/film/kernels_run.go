@@ -50,6 +50,7 @@ func runKernels() []kernel.Kernel {
 		return []kernel.Arg{load(load_), diameter(diameter_), length(length_), clearance(clearance_), speed(slowest, speed_), viscosity(viscosity_)}
 	}
 	return []kernel.Kernel{
+		viscosityForFilm(),
 		kernel.Make(kernel.Kernel{
 			Name: "sommerfeld_number", Says: "how light, fast and thickly oiled a bearing runs", Result: q.Number, Args: args(-1, 1, 1, -1, 1, 1),
 			Source: "definition, any machine-element text", Grade: basis.Derived,
@@ -63,7 +64,7 @@ func runKernels() []kernel.Kernel {
 			func(x []float64) (float64, []basis.Note, error) { return kernel.Plain(SommerfeldNumber(journalOf(x))) }),
 		one("least_film", "narrowest gap of a bearing that runs on oil", q.LengthDim, args(-1, 0, 1, 0, 1, 1), "C/2·(1 − ε)", encloseFilm,
 			func(r running) float64 { return r.least }),
-		one("film_friction", "coefficient of friction of a bearing that runs on oil", q.Number, args(-1, 1, 1, 0, 1, 1), "f = (f·r/c)·C/d", nil,
+		one("film_friction", "coefficient of friction of a bearing that runs on oil", q.Number, args(-1, 0, 0, 0, 1, 1), "f = (f·r/c)·C/d", encloseFriction,
 			func(r running) float64 { return r.coefficient }),
 		one("film_torque", "to turn a bearing that runs on oil", q.TorqueDim, args(1, 1, 1, -1, 1, 1), "f·F·d/2", nil,
 			func(r running) float64 { return r.torque }),
@@ -81,11 +82,10 @@ func runKernels() []kernel.Kernel {
 // encloseFilm bounds C/2·(1 − ε): ε falls as S and L/D grow, and where the table
 // ends it is 0.95 at the most.
 func encloseFilm(x []interval.I) interval.I {
-	ratio := x[2].Div(x[1]).Meet(interval.Of(leastRatio, mostRatio))
+	s, ratio := lightness(x)
 	if ratio.Empty() {
 		return ratio
 	}
-	s := x[1].Div(x[3]).Sqr().Mul(x[5]).Mul(x[4]).Mul(x[1]).Mul(x[2]).Div(x[0])
 	ecc := interval.Of(0, mostBent)
 	if e := eccentricityOf(s.Hi, ratio.Hi); e > 0 {
 		ecc.Lo = e * (1 - 1e-9)
@@ -93,7 +93,57 @@ func encloseFilm(x []interval.I) interval.I {
 	if e := eccentricityOf(s.Lo, ratio.Lo); e > 0 {
 		ecc.Hi = min(mostBent, e*(1+1e-9))
 	}
-	return x[3].Div(interval.Point(2)).Mul(interval.Point(1).Sub(ecc)).Mul(interval.Of(1-1e-12, 1+1e-12))
+	return x[3].Div(interval.Point(2)).Mul(interval.Point(1).Sub(ecc)).Mul(rounding)
+}
+
+// encloseFriction bounds (f·r/c)·C/d: f·r/c grows with S and falls as L/D grows.
+// Where the table ends it is that of its end, the least of any.
+func encloseFriction(x []interval.I) interval.I {
+	s, ratio := lightness(x)
+	if ratio.Empty() {
+		return ratio
+	}
+	at := func(s, ratio float64) float64 {
+		e := eccentricityOf(min(s, mostSommerfeld), ratio)
+		if !(e > 0) {
+			e = mostBent
+		}
+		return numbersAt(e, ratio).Friction
+	}
+	low, high := at(s.Lo, ratio.Hi)*(1-1e-9), at(s.Hi, ratio.Lo)*(1+1e-9)
+	return interval.Of(low, max(low, high)).Mul(x[3].Div(x[1])).Mul(rounding)
+}
+
+// rounding is what the last digits may stray: our choice.
+var rounding = interval.Of(1-1e-12, 1+1e-12)
+
+// lightness is the Sommerfeld numbers and the length ratios of a box of bearings.
+func lightness(x []interval.I) (s, ratio interval.I) {
+	ratio = x[2].Div(x[1]).Meet(interval.Of(leastRatio, mostRatio))
+	return x[1].Div(x[3]).Sqr().Mul(x[5]).Mul(x[4]).Mul(x[1]).Mul(x[2]).Div(x[0]), ratio
+}
+
+// viscosityForFilm asks the table backwards, in a bearing of the six arguments less
+// the viscosity.
+func viscosityForFilm() kernel.Kernel {
+	return kernel.Make(kernel.Kernel{
+		Name: "viscosity_for_film", Says: "how thick the oil must be, as warm as it runs, for a least film", Result: q.ViscosityDim,
+		Args: []kernel.Arg{
+			load(1), diameter(-1), length(-1), clearance(0), speed(slowest, -1), arg("least_film", "narrowest gap", q.LengthDim, 1e-7, 1e-3, 1),
+		}, Source: tableSource, Grade: basis.Derived,
+	}, "μ = S(1 − 2·h/C, L/D)·F·(C/d)²/(n·d·L)",
+		func(x []float64) float64 {
+			e, ratio := 1-2*x[5]/x[3], x[2]/x[1]
+			if !(gap(x[1], x[3]) && e > 0 && e <= mostBent && ratio >= leastRatio && ratio <= mostRatio) {
+				return math.NaN()
+			}
+			b := bareOf(x)
+			b.viscosity = 1
+			return numbersAt(e, ratio).Sommerfeld / sommerfeld(b)
+		},
+		func(x []float64) (float64, []basis.Note, error) {
+			return kernel.Noted(ViscosityFor(q.Length(x[5]), journalOf(x)))
+		})
 }
 
 func thicknessKernels() []kernel.Kernel {
@@ -112,7 +162,7 @@ func thicknessKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "trumpler_film", Says: "least film a designer allows for a ground journal", Result: q.LengthDim,
-			Args: []kernel.Arg{diameter(1)}, Source: "Trumpler as quoted by Shigley, from memory", Grade: basis.Memory,
+			Args: []kernel.Arg{diameter(1)}, Source: trumplerSource, Grade: basis.Memory,
 		}, "5 µm + 0.00004·d",
 			func(x []float64) float64 { return trumpler(x[0]) },
 			func(x []float64) (float64, []basis.Note, error) { return kernel.Noted(TrumplerFilm(q.Length(x[0]))) }),

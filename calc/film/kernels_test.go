@@ -15,7 +15,7 @@ func TestKernelsKeepTheirPromises(t *testing.T) { kerneltest.Check(t, film.Kerne
 var typical = map[string][]float64{
 	"sommerfeld_at": {0.6, 0.8}, "film_attitude": {0.6, 0.8}, "film_eccentricity": {0.17, 0.8},
 	"petroff_torque": {0.05, 0.04, 60e-6, 5, 0.05}, "petroff_power": {0.05, 0.04, 60e-6, 5, 0.05},
-	"film_ratio": {5e-6, 5e-7, 8e-7}, "trumpler_film": {0.05}, "oil_viscosity": {68e-6, 8.7e-6, 880, 330}, "oil_rise": {100, 1e-5, 5e-6},
+	"viscosity_for_film": {2000, 0.05, 0.04, 60e-6, 5, 13e-6}, "film_ratio": {5e-6, 5e-7, 8e-7}, "trumpler_film": {0.05}, "oil_viscosity": {68e-6, 8.7e-6, 880, 330}, "oil_rise": {100, 1e-5, 5e-6},
 	"fed_temperature": {2000, 0.05, 0.04, 60e-6, 5, 68e-6, 8.7e-6, 880, 313}, "housed_temperature": {2000, 0.05, 0.04, 60e-6, 5, 68e-6, 8.7e-6, 880, 293, 0.8},
 }
 

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"wornfit/calc/basis"
+	"wornfit/calc/interval"
 	"wornfit/calc/kernel"
 	q "wornfit/calc/quantity"
 )
@@ -36,7 +37,7 @@ func warmKernels() []kernel.Kernel {
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
 			Name: "oil_viscosity", Says: "of a mineral oil at a temperature", Result: q.ViscosityDim, Args: oilThen,
-			Source: "Walther's law, ASTM D341, from memory", Grade: basis.Memory,
+			Source: "Walther's law, ASTM D341, from memory", Grade: basis.Memory, Enclose: encloseOil,
 		}, "log log(ν + 0.7) = A − B·log T, μ = ν·ρ",
 			func(x []float64) float64 {
 				if !(x[1] < x[0]) {
@@ -78,6 +79,20 @@ func warmKernels() []kernel.Kernel {
 				return HousedTemperature(journalOf(append(append([]float64(nil), x[:5]...), 1)), oilOf(x[5:]), q.Temperature(x[8]), q.Cooling(x[9]))
 			}),
 	}
+}
+
+// encloseOil takes the readings' corners: at one temperature the line rises or falls
+// with each of them, and it falls as the oil warms.
+func encloseOil(x []interval.I) interval.I {
+	low, high := math.Inf(1), 0.0
+	for _, cool := range [...]float64{x[0].Lo, x[0].Hi} {
+		for _, warm := range [...]float64{x[1].Lo, x[1].Hi} {
+			w := lawOf(gradeCool, cool, gradeWarm, warm, 1)
+			low, high = min(low, w.kinematic(x[3].Hi)), max(high, w.kinematic(x[3].Lo))
+		}
+	}
+	thinner := func(t float64) float64 { return mm2 * (1 - swelling*(t-densityAt)) }
+	return interval.Of(max(0, min(low, thickest))*thinner(x[3].Hi), min(high, thickest)*thinner(x[3].Lo)).Mul(x[2]).Mul(rounding)
 }
 
 // slowly makes a kernel of a running temperature: it is searched for.

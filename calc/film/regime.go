@@ -76,6 +76,8 @@ const (
 	trumplerShare = 4e-5 // from memory of Shigley
 )
 
+const trumplerSource = "Trumpler as quoted by Shigley, from memory"
+
 // TrumplerFilm returns the least film a designer should allow: room for the
 // dirt that a filter lets through, more for a larger shaft.
 //
@@ -90,7 +92,7 @@ func TrumplerFilm(diameter q.Length) (q.Length, []basis.Note, error) {
 	if !(diameter > 0) {
 		return 0, nil, refuse("diameter", mm(diameter), "more than 0")
 	}
-	note := basis.Note{Says: "a designer's rule for ground journals", Source: "Trumpler as quoted by Shigley, from memory", Grade: basis.Memory}
+	note := basis.Note{Says: "a designer's rule for ground journals", Source: trumplerSource, Grade: basis.Memory}
 	return q.Length(trumpler(float64(diameter))), []basis.Note{note}, nil
 }
 

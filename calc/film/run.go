@@ -31,7 +31,7 @@ type Film struct {
 // C is the clearance on diameter; the primed numbers are those of At.
 //
 //   - Holds for: as At: full round, flooded at the widest gap without pressure, steady load, shaft straight and true, viscosity that of the warm oil.
-//   - Beyond: as At; flow too fast to be laminar is noted. Oil pressed in adds flow; a groove under the load halves the bearing.
+//   - Beyond: as At; flow too fast to be laminar is noted, and a film thinner than TrumplerFilm. Oil pressed in adds flow; a groove under the load halves the bearing; a starved one has less of all.
 //   - Source: own table, derived, calc/film/SOURCES.md; limit of laminar flow 41.3·√(r/c) from memory of DIN 31652.
 func Run(j Journal) (Film, []basis.Note, error) {
 	s, err := SommerfeldNumber(j)
@@ -43,7 +43,7 @@ func Run(j Journal) (Film, []basis.Note, error) {
 		return Film{}, nil, err
 	}
 	r, _ := j.nums().run()
-	return r.film(), append(notes, j.turbulentNote()...), nil
+	return r.film(), append(append(notes, j.turbulentNote()...), thinFilmNote(r.least, float64(j.Diameter))...), nil
 }
 
 // oilDensity is for judging whether the flow is laminar, where a tenth does not
@@ -63,6 +63,17 @@ func (j Journal) turbulentNote() []basis.Note {
 	return []basis.Note{{
 		Says:   fmt.Sprintf("the oil swirls (Reynolds number %.0f): it rubs more and the film is thicker than told", re),
 		Source: "DIN 31652, from memory", Grade: basis.Memory,
+	}}
+}
+
+func thinFilmNote(least, diameter float64) []basis.Note {
+	want := trumpler(diameter)
+	if least >= want {
+		return nil
+	}
+	return []basis.Note{{
+		Says:   fmt.Sprintf("the film of %.2g µm is less than a designer allows for dirt, %.2g µm; hold it against the roughness", 1e6*least, 1e6*want),
+		Source: trumplerSource, Grade: basis.Memory,
 	}}
 }
 
