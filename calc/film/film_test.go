@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"wornfit/calc/basis"
@@ -27,6 +28,22 @@ func TestPetroffAgreesWithTheBook(t *testing.T) {
 	r.Want(t, "friction_coefficient", float64(got.Torque)/float64(j.Load)/float64(j.Diameter/2))
 	if len(notes) != 1 { // by the table the book's bearing runs at ε 0.22
 		t.Errorf("notes %v, want one that the load is no light one", notes)
+	}
+}
+
+// The note on Petroff's law comes with a load that is not light, and where nobody
+// can tell; not with a light one, a trifle or none.
+func TestPetroffSaysWhenTheLoadIsNotLight(t *testing.T) {
+	for _, c := range []struct {
+		load   q.Force
+		length q.Length
+		says   string
+	}{{0, 0.04, ""}, {1e-9, 0.04, ""}, {100, 0.04, ""}, {5000, 0.04, "by the table"}, {1e7, 0.04, "all but breaks"}, {100, 0.2, "does not reach"}} {
+		_, notes, err := film.Petroff(film.Journal{Diameter: 0.05, Length: c.length, Clearance: 60e-6, Load: c.load, Speed: 5, Viscosity: 0.05})
+		kerneltest.Fine(t, err)
+		if (len(notes) > 0) != (c.says != "") || len(notes) > 0 && !strings.Contains(notes[0].Says, c.says) {
+			t.Errorf("%v N on %v: notes %v, want %q", c.load, c.length, notes, c.says)
+		}
 	}
 }
 

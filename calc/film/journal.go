@@ -50,7 +50,7 @@ func (j Journal) heavyNote(torque float64) []basis.Note {
 	b := j.nums()
 	says := ""
 	switch r := b.length / b.diameter; {
-	case b.load == 0 || b.speed == 0:
+	case b.load == 0 || b.speed == 0 || sommerfeld(b) >= mostSommerfeld:
 		return nil
 	case r < leastRatio || r > mostRatio:
 		says = "the table does not reach this length, so whether the load is light was not looked at"
