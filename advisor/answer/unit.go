@@ -9,6 +9,7 @@ var units = map[quantity.Dim]string{
 	quantity.PowerDim: "W", quantity.StressDim: "Pa", quantity.PerStressDim: "1/Pa", quantity.PVDim: "Pa m/s", quantity.DensityDim: "kg/m3",
 	quantity.TemperatureDim: "K", quantity.ChangeDim: "K", quantity.ExpansionDim: "1/K", quantity.MoneyDim: "money",
 	quantity.RateDim: "money/s", quantity.PriceByMassDim: "money/kg", quantity.HardnessHRC: "HRC", quantity.HardnessHB: "HB", quantity.HardnessHV: "HV",
+	quantity.ViscosityDim: "Pa s", quantity.KinematicDim: "m2/s", quantity.FlowDim: "m3/s", quantity.CoolingDim: "W/K",
 }
 
 // Unit is the unit of a kind of number; what has no name of its own is said in

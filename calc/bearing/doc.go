@@ -4,5 +4,5 @@
 // Start with Pressure, SlidingSpeed or SwingSpeed, and PressureSpeed for
 // choosing a bush; with HotClearance for a bush in a housing, PlainHotClearance
 // for a bore in one piece. Clearance is on diameter. The package knows no bush
-// material, no limits and no oil film.
+// material and no limits; the oil film is calc/film's.
 package bearing

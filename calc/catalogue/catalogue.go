@@ -15,6 +15,7 @@ import (
 	"wornfit/calc/buildup"
 	"wornfit/calc/bushes"
 	"wornfit/calc/cleanup"
+	"wornfit/calc/film"
 	"wornfit/calc/fits"
 	"wornfit/calc/gears"
 	"wornfit/calc/interference"
@@ -46,6 +47,7 @@ var topics = sync.OnceValue(func() []Topic {
 		{"gears", gears.Kernels()},
 		{"joints", joints.Kernels()},
 		{"bearing", bearing.Kernels()},
+		{"film", film.Kernels()},
 		{"rolling", rolling.Kernels()},
 		{"bushes", bushes.Kernels()},
 		{"wear", wear.Kernels()},

@@ -10,7 +10,7 @@ import (
 )
 
 // ledger are the files of rows with ids.
-var ledger = []string{"worked.json", "reference.json", "fe_press.json", "fe_fillets.json", "shop.json", "bearings.json"}
+var ledger = []string{"worked.json", "reference.json", "fe_press.json", "fe_fillets.json", "shop.json", "bearings.json", "fatigue.json", "bearing_film.json"}
 
 // whole are the files of which one test reads every row.
 var whole = map[string]string{"fe_fillets.json": "TestFilletFactorsAgreeWithFiniteElements"}

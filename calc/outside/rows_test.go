@@ -6,7 +6,7 @@ import (
 )
 
 func TestEveryStoredNumberHasAKnownUnit(t *testing.T) {
-	for _, file := range []string{"worked.json", "reference.json", "fe_press.json", "fe_fillets.json", "shop.json", "bearings.json", "fatigue.json"} {
+	for _, file := range []string{"worked.json", "reference.json", "fe_press.json", "fe_fillets.json", "shop.json", "bearings.json", "fatigue.json", "bearing_film.json"} {
 		for id, row := range Read(t, file) {
 			for _, values := range []map[string]Value{row.Inputs, row.Expected} {
 				for name, v := range values {

@@ -15,7 +15,7 @@ var units = map[string]float64{
 	"J": 1, "hp": 550 * lbf * 12 * inch, "mm/1000h": 1e-3 / (1000 * 3600),
 	"rpm": 1. / 60, "rad/s": 1 / (2 * math.Pi), "ft/min": 12 * inch / 60, "psi ft/min": psi * 12 * inch / 60,
 	"W/m2K": 1, "W/mK": 1, "J/kgK": 1, "m2/s": 1, "W/m2": 1, "m/m": 1, "W": 1, "kW": 1e3, "deg": math.Pi / 180, "arcmin": math.Pi / 180 / 60, "rev/s": 1,
-	"mPa s": 1e-3, "cP": 1e-3, "reyn": psi, "in3/s": inch * inch * inch, "L/min": 1e-3 / 60, "1/in": 1 / inch, "min": 60,
+	"mPa s": 1e-3, "cP": 1e-3, "cSt": 1e-6, "reyn": psi, "in3/s": inch * inch * inch, "L/min": 1e-3 / 60, "1/in": 1 / inch, "min": 60,
 	"kg/m3": 1, "1/K": 1, "1/F": 1.8, "K": 1, "F": 1 / 1.8, "J/mm": 1e3, "J/mm3K": 1e9, "%": 1, "in3 min/(lbf ft h)": inch * inch * inch * 60 / (lbf * 12 * inch * 3600),
 }
 

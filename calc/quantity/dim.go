@@ -59,6 +59,10 @@ var (
 	ConductivityDim = Dim{Len: 1, Mass: 1, Time: -3, Temp: -1} // W/(m K)
 	SpecificHeatDim = Dim{Len: 2, Time: -2, Temp: -1}          // J/(kg K)
 	FilmDim         = Dim{Mass: 1, Time: -3, Temp: -1}         // W/(m2 K): heat passed on by a surface
+	ViscosityDim    = Dim{Len: -1, Mass: 1, Time: -1} // of an oil, dynamic
+	KinematicDim    = Dim{Len: 2, Time: -1}           // viscosity over density, as oils are graded
+	FlowDim         = Dim{Len: 3, Time: -1}
+	CoolingDim      = Dim{Len: 2, Mass: 1, Time: -3, Temp: -1} // heat lost per kelvin warmer
 )
 
 // Kinds maps the word a vocabulary entry uses for `quantity:` to its Dim.
@@ -70,7 +74,8 @@ var Kinds = map[string]Dim{
 	"temperature": TemperatureDim, "temperature-change": ChangeDim, "expansion": ExpansionDim,
 	"money": MoneyDim, "price-by-mass": PriceByMassDim, "rate": RateDim, "wear-rate": WearRateDim, "angle": Number,
 	"specific-wear": SpecificWearDim,
-	"hardness-hrc":  HardnessHRC, "hardness-hb": HardnessHB, "hardness-hv": HardnessHV,
+	"viscosity":     ViscosityDim, "kinematic-viscosity": KinematicDim, "flow": FlowDim, "cooling": CoolingDim,
+	"hardness-hrc": HardnessHRC, "hardness-hb": HardnessHB, "hardness-hv": HardnessHV,
 }
 
 // Typed quantities for the exported calculations; all SI.
@@ -94,4 +99,8 @@ type (
 	Conductivity      float64 // W/(m K)
 	SpecificHeat      float64 // J/(kg K)
 	Film              float64 // W/(m2 K): heat passed on by a surface
+	Viscosity         float64 // Pa s, dynamic
+	Kinematic         float64 // m2/s, viscosity over density
+	Flow              float64 // m3/s
+	Cooling           float64 // W/K
 )

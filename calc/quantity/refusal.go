@@ -73,6 +73,10 @@ var examples = map[string][]string{
 	"temperature-change": {"K", "°F change"}, "expansion": {"um/m/K", "uin/in/°F"},
 	"money": {"EUR", "USD"}, "rate": {"EUR/h", "USD/h"}, "price-by-mass": {"EUR/kg", "USD/lb"}, "angle": {"deg", "rad"},
 	"hardness-hrc": {"HRC"}, "hardness-hb": {"HB"}, "hardness-hv": {"HV"}, "number": {"plain figures", "%"},
+	"viscosity":           {"mPa s", "reyn"},
+	"kinematic-viscosity": {"mm2/s", "m2/s"},
+	"flow":                {"L/min", "in3/min"},
+	"cooling":             {"W/K"},
 }
 
 // writeIn is the advice to use the units of a kind; a text is repeated with

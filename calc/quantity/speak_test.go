@@ -146,6 +146,10 @@ func TestSaid(t *testing.T) {
 		{"number", 0, "0", "0"},
 		{"hardness-hrc", 58, "58 HRC", "58 HRC"},
 		{"expansion", 11.5e-6, "11.5 um/m/K", "6.39 uin/in/°F"},
+		{"viscosity", 0.046, "46 mPa s", "46 mPa s"},
+		{"kinematic-viscosity", 68e-6, "68 mm2/s", "68 mm2/s"},
+		{"flow", 1e-5, "0.6 L/min", "36.6 in3/min"},
+		{"cooling", 1.5, "1.5 W/K", "1.5 W/K"},
 		{"number", math.NaN(), "not known", "not known"},
 		{"force", math.Inf(1), "without limit", "without limit"},
 	} {

@@ -129,6 +129,16 @@ var units = []unitRow{
 	{name: "g/cm3", dim: DensityDim, factor: rat("1000")},
 	{name: "lb/in3", dim: DensityDim, factor: quotient(pound, product(inch, inch, inch))},
 
+	{name: "mPa s", dim: ViscosityDim, factor: rat("0.001"), spelled: listed("cP")},
+	{name: "Pa s", dim: ViscosityDim, factor: one},
+	{name: "reyn", dim: ViscosityDim, factor: psi, spelled: listed("lbf s/in2")},
+	{name: "mm2/s", dim: KinematicDim, factor: micro, spelled: listed("cSt")},
+	{name: "m2/s", dim: KinematicDim, factor: one},
+	{name: "L/min", dim: FlowDim, factor: quotient(rat("0.001"), minute), spelled: listed("l/min")},
+	{name: "in3/min", dim: FlowDim, factor: quotient(product(inch, inch, inch), minute)},
+	{name: "m3/s", dim: FlowDim, factor: one},
+	{name: "W/K", dim: CoolingDim, factor: one},
+
 	{name: "MPa m/s", dim: PVDim, factor: rat("1000000")},
 	{name: "psi ft/min", dim: PVDim, factor: quotient(product(psi, foot), minute)},
 

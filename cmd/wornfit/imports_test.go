@@ -26,6 +26,7 @@ var may = map[string][]string{
 	"calc/buildup":           {"calc/kernel"},
 	"calc/bushes":            {"calc/kernel"},
 	"calc/cleanup":           {"calc/kernel"},
+	"calc/film":              {"calc/kernel"},
 	"calc/fits":              {"calc/kernel"},
 	"calc/gears":             {"calc/kernel"},
 	"calc/interference":      {"calc/kernel"},
@@ -37,8 +38,8 @@ var may = map[string][]string{
 	"calc/strength":          {"calc/kernel"},
 	"calc/uncertainty":       {"calc/kernel", "gonum.org/v1/gonum"},
 	"calc/wear":              {"calc/kernel"},
-	"calc/catalogue": {"calc/kernel", "calc/assembly", "calc/bearing", "calc/buildup", "calc/bushes", "calc/cleanup", "calc/fits", "calc/gears", "calc/interference",
-		"calc/joints", "calc/keyed", "calc/machining", "calc/rolling", "calc/rotating", "calc/strength", "calc/uncertainty", "calc/wear"},
+	"calc/catalogue": {"calc/kernel", "calc/assembly", "calc/bearing", "calc/buildup", "calc/bushes", "calc/cleanup", "calc/film", "calc/fits", "calc/gears",
+		"calc/interference", "calc/joints", "calc/keyed", "calc/machining", "calc/rolling", "calc/rotating", "calc/strength", "calc/uncertainty", "calc/wear"},
 
 	"rules/fault":   {},
 	"rules/yamldoc": {"rules/fault", "gopkg.in/yaml.v3"},
