@@ -58,5 +58,5 @@ var siUnits = map[quantity.Dim]string{
 	quantity.ChangeDim: "K", quantity.ExpansionDim: "1/K",
 	quantity.ConductivityDim: "W/(m K)", quantity.SpecificHeatDim: "J/(kg K)", quantity.FilmDim: "W/(m² K)",
 	{Len: -1, Mass: 1, Time: -2, Temp: -1}: "J/(m³ K)",
-	quantity.ViscosityDim: "Pa s", quantity.KinematicDim: "m²/s", quantity.FlowDim: "m³/s", quantity.CoolingDim: "W/K",
+	quantity.ViscosityDim:                  "Pa s", quantity.KinematicDim: "m²/s", quantity.FlowDim: "m³/s", quantity.CoolingDim: "W/K",
 }

@@ -59,8 +59,8 @@ var (
 	ConductivityDim = Dim{Len: 1, Mass: 1, Time: -3, Temp: -1} // W/(m K)
 	SpecificHeatDim = Dim{Len: 2, Time: -2, Temp: -1}          // J/(kg K)
 	FilmDim         = Dim{Mass: 1, Time: -3, Temp: -1}         // W/(m2 K): heat passed on by a surface
-	ViscosityDim    = Dim{Len: -1, Mass: 1, Time: -1} // of an oil, dynamic
-	KinematicDim    = Dim{Len: 2, Time: -1}           // viscosity over density, as oils are graded
+	ViscosityDim    = Dim{Len: -1, Mass: 1, Time: -1}          // of an oil, dynamic
+	KinematicDim    = Dim{Len: 2, Time: -1}                    // viscosity over density, as oils are graded
 	FlowDim         = Dim{Len: 3, Time: -1}
 	CoolingDim      = Dim{Len: 2, Mass: 1, Time: -3, Temp: -1} // heat lost per kelvin warmer
 )
