@@ -27,9 +27,9 @@ func (f InchFit) ShaftName() string {
 }
 
 const (
-	inch     = 0.0254     // m: exact by definition
-	thou     = 1e-3       // in: by definition
-	b41Most  = 7.09       // in: the span of the tables
+	inch     = 0.0254 // m: exact by definition
+	thou     = 1e-3   // in: by definition
+	b41Most  = 7.09   // in: the span of the tables
 	b41Cited = "ANSI B4.1-1967 through calc/fits/SOURCES.md"
 )
 
