@@ -70,15 +70,12 @@ func B41(nominal q.Length, name string) (InchFit, []basis.Note, error) {
 		return InchFit{}, nil, refuse("inch fit", quote(name), "one of "+b41Known())
 	}
 	size := math.Round(float64(nominal)/inch*1e9) / 1e9 // so that 0.71 in made of millimetres stays in its step
-	if !(size > 0 && size <= b41Most) {
-		return InchFit{}, nil, refuse("nominal size", showInch(nominal), "over 0 to 7.09 in, the range of the tables")
+	at, sure, ok := t.at(c, size)
+	if !(size > 0 && size <= b41Most) || !ok {
+		return InchFit{}, nil, refuse("nominal size", showInch(nominal), t.span(c)+", where "+name+" is tabled here")
 	}
 	holeWidth, _ := t.width(c, "hole", c.hole, size)
 	shaftWidth, _ := t.width(c, "shaft", c.shaft.Grade, size)
-	at, sure, ok := t.at(c, size)
-	if !ok {
-		return InchFit{}, nil, refuse("nominal size", showInch(nominal), t.span(c)+", where "+name+" is tabled here")
-	}
 	f := InchFit{Name: name, Fit: Fit{
 		Hole:  Limits{Nominal: nominal, Class: Class{"H", c.hole}, Upper: thous(holeWidth), Grade: basis.Secondary},
 		Shaft: Limits{Nominal: nominal, Class: c.shaft, Grade: basis.Secondary},

@@ -113,6 +113,9 @@ func (t *b41Table) at(c b41Class, size float64) (d b41Deviation, confirmed, ok b
 // span says over which sizes a class is tabled.
 func (t *b41Table) span(c b41Class) string {
 	list := t.deviations[c.letter]
+	if list == nil { // h and js have none of their own
+		return fmt.Sprintf("over 0 to %g in", b41Most)
+	}
 	return fmt.Sprintf("over %g to %g in", list[0].over, list[len(list)-1].to)
 }
 
