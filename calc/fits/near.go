@@ -25,8 +25,8 @@ type Candidate struct {
 	Notes []basis.Note
 }
 
-// pairs are the fits the standards recommend, as far as the tables hold their
-// letters: the figures of recommended fits of ISO 286-1:2010, hole basis and shaft
+// pairs are the fits the standards recommend, as far as their letters are
+// confirmed: the figures of recommended fits of ISO 286-1:2010, hole basis and shaft
 // basis, and the preferred fits of ANSI B4.2; from memory of both. H with h, which
 // is of either basis, stands with the hole basis.
 var pairs = []struct{ system, of, with string }{

@@ -140,7 +140,7 @@ func TestLimitsNotUnderstood(t *testing.T) {
 		{[]string{"25"}, `in "25" no class`, "25 H7/p6"},
 		{[]string{"H7"}, `in "H7" no size`, "--size"},
 		{[]string{"25 H7/"}, "tolerance class is ''", "js9"},
-		{[]string{"25 Q7"}, "letter of Q7 is 'Q'", "one of C D E"},
+		{[]string{"25 Q7"}, "letter of Q7 is 'Q'", "one of A B C D"},
 		{[]string{"25 H14"}, "IT14", "IT4 to IT13"},
 		{[]string{"25 p6/H7"}, "hole class is p6", "capital letter"},
 		{[]string{"600 H7"}, "nominal size is 600 mm", "500 mm"},
