@@ -54,9 +54,9 @@ func (t *table) edge(size float64, c Class, it float64) (edge, error) {
 
 // unknown says why a class has no deviation: the letter is not tabled, or not in this grade.
 func (t *table) unknown(c Class) error {
-	if t.deviations[c.Letter] != nil {
+	if t.deviations[c.Letter] != nil || c.Hole() && c.Letter < "H" && t.deviations[strings.ToLower(c.Letter)] != nil {
 		return refuse("tolerance class", c.String(), "a class the standard has at this size; "+
-			c.Letter+" is tabled here only for other grades or smaller sizes")
+			c.Letter+" is tabled here only for other grades or sizes")
 	}
 	return refuse("letter of "+c.String(), quote(c.Letter), "one of "+t.known(c.Hole()))
 }
@@ -71,7 +71,10 @@ func (e edge) notes(c Class) []basis.Note {
 	say := func(g basis.Grade, text string) {
 		out = append(out, basis.Note{Says: c.String() + ": " + text, Source: source, Grade: g})
 	}
-	if !e.row.confirmed {
+	switch {
+	case e.row.memory:
+		say(basis.Memory, "this deviation is from memory of the standard")
+	case !e.row.confirmed:
 		say(basis.Memory, "this deviation is carried by one publication and memory only")
 	}
 	if e.special {

@@ -1,11 +1,12 @@
-// Package fits answers: between which sizes must a hole or a shaft of an
-// ISO 286 class lie, and how tight or loose is the pair?
+// Package fits answers: between which sizes must a hole or a shaft of an ISO 286
+// class or an ANSI B4.1 fit lie, and how tight or loose is the pair?
 //
 // Start with Of for one class at one size, with Pair for a fit, with Read for
-// text such as "25 H7/p6"; rules ask by number, see Kernels. Sizes to 500 mm,
-// grades IT4 to IT13, the letters of the embedded tables (c to h, js, k to s and
-// u, and their holes); every other class is refused by name. Which fit to choose
-// is not answered here.
+// text such as "25 H7/p6", with B41 for an inch fit such as RC4, with Near for the
+// standard fit nearest to a clearance; HeldGrade and ProcessesFor say what a machine
+// holds. Rules ask by number, see Kernels. Sizes to 500 mm, grades IT4 to IT13, the
+// letters of the embedded tables (a to h, j, js, k to u and x, and their holes; cd,
+// ef, fg, v and y on are not there); every other class is refused by name. Which clearance to choose is not answered here.
 package fits
 
 import (
@@ -72,8 +73,8 @@ const um, mm = 1e-6, 1e-3 // m: by definition
 // Of returns the limits of a class at a nominal size.
 //
 //	hole A to H:  EI = -es of the same shaft letter,      ES = EI + IT
-//	hole K to U:  ES = table + Δ (K M N to IT8, P on to IT7), EI = ES - IT
-//	shaft c to h: es = table, ei = es - IT;  k to u: ei = table, es = ei + IT
+//	hole J to X:  ES = table + Δ (K M N to IT8, P on to IT7), EI = ES - IT
+//	shaft a to h: es = table, ei = es - IT;  j to x: ei = table, es = ei + IT
 //	js and JS:    ± IT/2, not rounded
 //
 // with Δ = ITn - IT(n-1) over 3 mm, and M6 over 250 to 315 mm as the standard

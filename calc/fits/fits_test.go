@@ -268,8 +268,12 @@ func TestRefusals(t *testing.T) {
 		{math.NaN(), fits.Class{Letter: "H", Grade: 7}, "nominal size"},
 		{25, fits.Class{Letter: "H", Grade: 3}, "tolerance grade of H3"},
 		{25, fits.Class{Letter: "H", Grade: 14}, "tolerance grade of H14"},
-		{25, fits.Class{Letter: "x", Grade: 7}, "letter of x7"},
-		{25, fits.Class{Letter: "A", Grade: 11}, "letter of A11"},
+		{25, fits.Class{Letter: "v", Grade: 7}, "letter of v7"},
+		{25, fits.Class{Letter: "ZA", Grade: 11}, "letter of ZA11"},
+		{20, fits.Class{Letter: "t", Grade: 6}, "tolerance class"},
+		{1, fits.Class{Letter: "b", Grade: 11}, "tolerance class"},
+		{1, fits.Class{Letter: "A", Grade: 11}, "tolerance class"},
+		{25, fits.Class{Letter: "j", Grade: 8}, "tolerance class"},
 		{25, fits.Class{Letter: "", Grade: 7}, "letter of 7"},
 		{25, fits.Class{Letter: "K", Grade: 9}, "tolerance class"},
 	} {
@@ -331,7 +335,7 @@ func FuzzRead(f *testing.F) {
 // Every class the tables know is worked out at every step without a fault.
 func TestEveryClass(t *testing.T) {
 	worked := 0
-	for _, l := range strings.Fields("C D E F G H JS K M N P R S U c d e f g h js k m n p r s u") {
+	for _, l := range strings.Fields("C D E F G H JS X x K M N P R S U c d e f g h js k m n p r s u") {
 		for g := 4; g <= 13; g++ {
 			for _, size := range []float64{1, 3, 5, 10, 12, 18, 20, 28, 35, 45, 60, 70, 90, 110, 130, 150, 170, 190, 210, 240, 260, 300, 330, 380, 420, 500} {
 				lim, _, err := fits.Of(q.Length(size*mm), fits.Class{Letter: l, Grade: g})

@@ -8,9 +8,9 @@ import (
 )
 
 // The classes a number can name. A letter is its place in the alphabet; js and JS
-// stand at j. The span is that of the tables.
+// stand at j, so j and J themselves have no number. The span is that of the tables.
 const (
-	firstLetter, lastLetter = 3, 21 // c to u: the span of the tables
+	firstLetter, lastLetter = 1, 24 // a to x: the span of the tables
 	firstGrade, lastGrade   = 4, 13 // IT4 to IT13: the span of the tables
 )
 

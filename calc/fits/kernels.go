@@ -18,6 +18,7 @@ import (
 func Kernels() []kernel.Kernel {
 	return []kernel.Kernel{
 		itWidth(),
+		heldGrade(),
 		deviationOf("shaft_upper", "upper deviation of a shaft class", false, func(c cell) float64 { return c.upper }, func(l Limits) q.Length { return l.Upper }),
 		deviationOf("shaft_lower", "lower deviation of a shaft class", false, func(c cell) float64 { return c.lower }, func(l Limits) q.Length { return l.Lower }),
 		deviationOf("hole_upper", "upper deviation of a hole class", true, func(c cell) float64 { return c.upper }, func(l Limits) q.Length { return l.Upper }),
@@ -48,6 +49,30 @@ func itWidth() kernel.Kernel {
 			return -float64(l.Lower), nil, err
 		})
 	return k
+}
+
+// heldGrade falls with the size, as every grade widens, and rises with the width.
+func heldGrade() kernel.Kernel {
+	return kernel.Make(kernel.Kernel{
+		Name: "held_grade", Says: "finest tolerance grade of ISO 286 a machine of this width holds", Result: q.Number,
+		Args: []kernel.Arg{sizeArg(-1),
+			{Name: "width", Says: "all of a machine's scatter, smallest to largest", Dim: q.LengthDim, Range: interval.Of(1e-7, 1e-3), Trend: 1}},
+		Source: source, Grade: basis.Secondary,
+	}, "the finest grade whose width is no less",
+		func(x []float64) float64 {
+			g := grids()
+			at := g.step(millimetres(x[0])) * grades
+			for n, it := range g.widths[at : at+grades] {
+				if x[1] <= it*(1+sameWidth) {
+					return float64(firstGrade + n)
+				}
+			}
+			return math.NaN()
+		},
+		func(x []float64) (float64, []basis.Note, error) {
+			n, notes, err := HeldGrade(q.Length(x[0]), q.Length(x[1]))
+			return float64(n), notes, err
+		})
 }
 
 func deviationOf(name, says string, hole bool, edge func(cell) float64, limit func(Limits) q.Length) kernel.Kernel {

@@ -36,6 +36,7 @@ type deviation struct {
 	value     float64 // µm
 	addDelta  bool
 	confirmed bool
+	memory    bool // no publication at all carries it
 }
 
 type table struct {
@@ -58,7 +59,7 @@ var tables = sync.OnceValue(func() *table {
 		}
 		d := deviation{
 			step: stepOf(r), letter: r["letter"], grades: gradeTests[r["grades"]], which: r["which"],
-			addDelta: r["add_delta"] == "yes", confirmed: r["confirmed"] == "yes",
+			addDelta: r["add_delta"] == "yes", confirmed: r["confirmed"] == "yes", memory: r["source"] == "M",
 		}
 		if r["deviation_um"] != "IT/2" {
 			d.value = number(r["deviation_um"])
@@ -75,6 +76,10 @@ var tables = sync.OnceValue(func() *table {
 var gradeTests = map[string]func(int) bool{
 	"all":         func(int) bool { return true },
 	"4-7":         func(n int) bool { return n >= 4 && n <= 7 },
+	"5-6":         func(n int) bool { return n == 5 || n == 6 },
+	"6":           func(n int) bool { return n == 6 },
+	"7":           func(n int) bool { return n == 7 },
+	"8":           func(n int) bool { return n == 8 },
 	"<=3 and >=8": func(n int) bool { return n <= 3 || n >= 8 },
 	"<=7":         func(n int) bool { return n <= 7 },
 	">7":          func(n int) bool { return n > 7 },

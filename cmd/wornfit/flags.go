@@ -25,14 +25,20 @@ func (f *flags) add(cmd *cobra.Command) {
 }
 
 func (f *flags) addLook(cmd *cobra.Command) {
+	f.addPaper(cmd)
 	s := cmd.Flags()
-	s.BoolVar(&f.json, "json", false, "print JSON for programs")
-	s.BoolVar(&f.plain, "no-color", false, "print without colour (as when NO_COLOR is set)")
-	s.BoolVar(&f.ascii, "ascii", false, "print only plain characters")
 	s.StringArrayVar(&f.knowledge, "knowledge", nil, "lay the rule files in this `DIR` over the shipped ones; may be repeated")
 	if err := cmd.MarkFlagDirname("knowledge"); err != nil {
 		panic(err)
 	}
+}
+
+// addPaper is for commands that read no rules.
+func (f *flags) addPaper(cmd *cobra.Command) {
+	s := cmd.Flags()
+	s.BoolVar(&f.json, "json", false, "print JSON for programs")
+	s.BoolVar(&f.plain, "no-color", false, "print without colour (as when NO_COLOR is set)")
+	s.BoolVar(&f.ascii, "ascii", false, "print only plain characters")
 }
 
 func fixed(cmd *cobra.Command, flag string, words ...string) {

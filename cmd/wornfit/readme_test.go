@@ -13,6 +13,9 @@ import (
 //	<!-- output: why CASE OPTION | from "In the way" until "Kept" -->
 var block = regexp.MustCompile("(?s)<!-- output: ([^\n]*?) \\| from \"([^\"\n]*)\" until \"([^\"\n]*)\" -->\n```\n(.*?)```\n")
 
+// quoted are the words of a command; what stands in quotes is one.
+var quoted = regexp.MustCompile(`'[^']*'|\S+`)
+
 // Every output the README shows is what the command prints today, 80 columns
 // wide. `go test ./cmd/wornfit -run README -update` writes it anew.
 func TestREADMEShowsWhatIsPrinted(t *testing.T) {
@@ -45,7 +48,11 @@ func TestREADMEShowsWhatIsPrinted(t *testing.T) {
 // knowledge, which changes with every comment, is masked.
 func printed(t *testing.T, args string) string {
 	t.Helper()
-	got := try(t, map[string]string{"COLUMNS": "80"}, strings.Fields(args)...)
+	words := quoted.FindAllString(args, -1)
+	for i, w := range words {
+		words[i] = strings.Trim(w, "'")
+	}
+	got := try(t, map[string]string{"COLUMNS": "80"}, words...)
 	if got.code != exitDone {
 		t.Fatalf("wornfit %s: exit %d: %s", args, got.code, got.err)
 	}
