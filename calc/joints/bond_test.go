@@ -151,11 +151,15 @@ func TestTheLeastSprayedCoat(t *testing.T) {
 		{4 * 0.0254, false, 0.635e-3, basis.Memory}, {3 * 0.0254, false, 0.508e-3, basis.Memory},
 		{2 * 0.0254, false, 0.381e-3, basis.Secondary}, {4 * 0.0254, true, 0.762e-3, basis.Secondary},
 	} {
-		got, note := joints.SprayLeast(c.round, c.copper)
+		got, notes, err := joints.SprayLeast(c.round, c.copper)
+		kerneltest.Fine(t, err)
 		kerneltest.Near(t, "least", float64(got), c.want, 1e-9)
-		if note.Grade != c.grade {
-			t.Errorf("%v: %v", c.round, note)
+		if len(notes) != 1 || notes[0].Grade != c.grade {
+			t.Errorf("%v: %v", c.round, notes)
 		}
+	}
+	if _, _, err := joints.SprayLeast(0, false); err == nil {
+		t.Error("a place of no size was not refused")
 	}
 }
 

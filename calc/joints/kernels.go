@@ -181,8 +181,7 @@ func sprayKernels() []kernel.Kernel {
 		}, "the larger of the maker's least and the old rule by size",
 			func(x []float64) float64 { return max(flat, sprayBySize(x[0])) },
 			func(x []float64) (float64, []basis.Note, error) {
-				l, note := SprayLeast(q.Length(x[0]), copper)
-				return float64(l), []basis.Note{note}, nil
+				return kernel.Noted(SprayLeast(q.Length(x[0]), copper))
 			})
 	}
 	return []kernel.Kernel{

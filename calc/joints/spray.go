@@ -94,7 +94,7 @@ func (c Coat) missized() []basis.Note {
 			out = append(out, basis.Note{Says: says, Source: source, Grade: grade})
 		}
 	}
-	least, by := SprayLeast(c.Round, c.CopperAlloy)
+	least, by := sprayLeast(c.Round, c.CopperAlloy)
 	const sheet, guide = "a bond-coat maker's sheet, read in extract", "a trade guide to coats, read in extract"
 	bar(c.Undercut < least*(1-1e-9), "too thin: "+mm(c.Undercut)+" a side, "+mm(least)+" is the least", by.Source, by.Grade)
 	most := q.Length(mostMetal)
@@ -117,7 +117,15 @@ func (c Coat) missized() []basis.Note {
 //   - Holds for: metal coats with a bond coat; the finished coat is as thick as the undercut.
 //   - Beyond: over 4 in the old rule is not known further; its last step stands.
 //   - Source: a bond-coat maker's sheet, read in extract; the rule by size from memory of a metallising handbook, weak.
-func SprayLeast(round q.Length, copperAlloy bool) (q.Length, basis.Note) {
+func SprayLeast(round q.Length, copperAlloy bool) (q.Length, []basis.Note, error) {
+	if !(round > 0) {
+		return 0, nil, refuse("diameter of the place", mm(round), "more than 0")
+	}
+	least, by := sprayLeast(round, copperAlloy)
+	return least, []basis.Note{by}, nil
+}
+
+func sprayLeast(round q.Length, copperAlloy bool) (q.Length, basis.Note) {
 	flat := leastSteel
 	if copperAlloy {
 		flat = leastCopper
