@@ -48,6 +48,14 @@ func number(v float64, d quantity.Dim) string {
 	return strings.TrimSpace(fmt.Sprintf("%.6g %s", v, siUnits[d]))
 }
 
+// SIUnit names the unit a kernel's numbers of a kind are in; "" for plain numbers.
+func SIUnit(d quantity.Dim) string {
+	if unit, ok := siUnits[d]; ok || d == quantity.Number {
+		return unit
+	}
+	return d.String()
+}
+
 // siUnits are the units a Sheet is worked in; plain numbers have none.
 var siUnits = map[quantity.Dim]string{
 	quantity.LengthDim: "m", quantity.AreaDim: "m²", quantity.VolumeDim: "m³",
@@ -56,4 +64,5 @@ var siUnits = map[quantity.Dim]string{
 	quantity.PowerDim: "W", quantity.StressDim: "Pa", quantity.PerStressDim: "1/Pa",
 	quantity.PVDim: "Pa m/s", quantity.DensityDim: "kg/m³", quantity.TemperatureDim: "K",
 	quantity.ChangeDim: "K", quantity.ExpansionDim: "1/K",
+	quantity.HardnessHRC: "HRC", quantity.HardnessHB: "HB", quantity.HardnessHV: "HV",
 }

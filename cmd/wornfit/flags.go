@@ -24,15 +24,21 @@ func (f *flags) add(cmd *cobra.Command) {
 	fixed(cmd, "speak", "inch", "mm", "both")
 }
 
+// addLook are those of a command that reads the rule files.
 func (f *flags) addLook(cmd *cobra.Command) {
+	f.addPrint(cmd)
+	cmd.Flags().StringArrayVar(&f.knowledge, "knowledge", nil, "lay the rule files in this `DIR` over the shipped ones; may be repeated")
+	if err := cmd.MarkFlagDirname("knowledge"); err != nil {
+		panic(err)
+	}
+}
+
+// addPrint are those of a command that prints.
+func (f *flags) addPrint(cmd *cobra.Command) {
 	s := cmd.Flags()
 	s.BoolVar(&f.json, "json", false, "print JSON for programs")
 	s.BoolVar(&f.plain, "no-color", false, "print without colour (as when NO_COLOR is set)")
 	s.BoolVar(&f.ascii, "ascii", false, "print only plain characters")
-	s.StringArrayVar(&f.knowledge, "knowledge", nil, "lay the rule files in this `DIR` over the shipped ones; may be repeated")
-	if err := cmd.MarkFlagDirname("knowledge"); err != nil {
-		panic(err)
-	}
 }
 
 func fixed(cmd *cobra.Command, flag string, words ...string) {
