@@ -49,9 +49,9 @@ keeps those that have all of them in topic, name, meaning or arguments.`,
 }
 
 func runFormulaList(w world, f *flags, words []string) error {
-	var list []render.Topic
+	var list []catalogue.Topic
 	for _, t := range catalogue.Topics() {
-		some := render.Topic{Name: t.Name}
+		some := catalogue.Topic{Name: t.Name}
 		for _, k := range t.Kernels {
 			if about(t.Name, k, words) {
 				some.Kernels = append(some.Kernels, k)
@@ -136,6 +136,7 @@ func runFormulaShow(w world, f *flags, units, name string) error {
 	}
 	m := &metals{load: func() (metalTable, error) { return f.metalTable(w) }}
 	page := render.Formula{Kernel: k, Topic: topic, Example: example(k, s, m)}
+	page.Told, _ = catalogue.Told(k.Name)
 	if f.json {
 		return f.printJSON(w, shownJSON(page))
 	}

@@ -3,6 +3,8 @@ package main
 import (
 	"encoding/json"
 	"math"
+	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -53,24 +55,18 @@ func TestEveryCalculationIsListedShownAndRun(t *testing.T) {
 				t.Errorf("%s %s = %v, by its own numbers %v", name, shell, r.Result, want)
 			}
 			r.ShowSteps = true
+			told, _ := catalogue.Told(k.Name)
+			r.Told = told
 			for _, width := range []int{36, 60, 67, 68, 80, 120} {
 				l := render.Look{Width: width, ASCII: width == 60}
-				fits(t, name, l, render.FormulaShow(l, render.Formula{Kernel: k, Example: words}, render.Voice{Speech: s}))
+				fits(t, name, l, render.FormulaShow(l, render.Formula{Kernel: k, Told: told, Example: words}, render.Voice{Speech: s}))
 				fits(t, name, l, render.FormulaRun(l, r, render.Voice{Speech: s}))
 			}
 		}
 	}
 	for _, width := range []int{36, 60, 80, 120} {
-		fits(t, "list", render.Look{Width: width}, render.FormulaList(render.Look{Width: width}, topics()))
+		fits(t, "list", render.Look{Width: width}, render.FormulaList(render.Look{Width: width}, catalogue.Topics()))
 	}
-}
-
-func topics() []render.Topic {
-	var out []render.Topic
-	for _, t := range catalogue.Topics() {
-		out = append(out, render.Topic(t))
-	}
-	return out
 }
 
 // numbersOf reads the words of an example by itself: each argument's number, or
@@ -289,6 +285,63 @@ func TestAnglesAreTypedWithTheirUnit(t *testing.T) {
 		}
 		if r, err := work(k, puts); err != nil || math.Abs(r.Result-c.want) > 1e-12 {
 			t.Errorf("%s: %v, %v", c.typed, r.Result, err)
+		}
+	}
+}
+
+// Whatever is typed, there is an answer or a refusal, never a panic or a NaN.
+func TestNonsenseIsAnsweredOrRefused(t *testing.T) {
+	m := shippedMetals(t)
+	draw := rand.New(rand.NewPCG(1, 2))
+	pieces := []string{"=", " ", "-", "0", "1", "-1", ".5", "1/2", "1e9", "9999999999999999999999", "nan", "%", "mm", "in", "thou", "GPa", "psi", "degC", "HB", "rpm",
+		"hub", "shaft", "material", "steel-1045", "ptfe", "grey-iron-30", "\"", "°", "±", "\x00", "日"}
+	answered, refused := 0, 0
+	for _, k := range catalogue.All() {
+		sound := example(k, quantity.Speech{}, m)
+		for range 300 {
+			words := slices.Clone(sound)
+			for range 1 + draw.IntN(2) {
+				i := draw.IntN(len(words))
+				name, _, _ := strings.Cut(words[i], "=")
+				text := pieces[draw.IntN(len(pieces))] + pieces[draw.IntN(len(pieces))]
+				if draw.IntN(2) == 0 { // another argument's value: sizes that do not go together
+					_, text, _ = strings.Cut(sound[draw.IntN(len(sound))], "=")
+				}
+				words[i] = []string{name + "=" + text, text, name, words[i] + text, text + words[i]}[draw.IntN(5)]
+			}
+			puts, _, err := readArguments(k, words, m)
+			var r render.Ran
+			if err == nil {
+				r, err = work(k, puts)
+			}
+			switch {
+			case err != nil:
+				refused++
+			case math.IsNaN(r.Result) || math.IsInf(r.Result, 0):
+				t.Errorf("%s %q gives %v", k.Name, words, r.Result)
+			default:
+				answered++
+			}
+		}
+	}
+	if answered < 300 || refused < 3000 {
+		t.Errorf("%d answered, %d refused: the draw is of one kind only", answered, refused)
+	}
+}
+
+// With --ascii a formula can still be read.
+func TestFormulasInPlainCharacters(t *testing.T) {
+	got := try(t, nil, strings.Fields("formula show grip-torque --ascii")...)
+	if !strings.Contains(got.out, "T = mu*pi*d^2*L*p/2") {
+		t.Error(got.out)
+	}
+	for _, k := range catalogue.All() {
+		told, ok := catalogue.Told(k.Name)
+		page := render.FormulaShow(render.Look{Width: 80, ASCII: true}, render.Formula{Kernel: k, Told: told}, render.Voice{})
+		if _, sums, cut := strings.Cut(page, "\nFormula\n"); ok && cut {
+			if sums, _, _ = strings.Cut(sums, "\n\n"); strings.Contains(sums, "?") {
+				t.Errorf("%s: %s", k.Name, sums)
+			}
 		}
 	}
 }

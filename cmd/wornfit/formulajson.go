@@ -3,6 +3,7 @@ package main
 import (
 	"math"
 
+	"wornfit/calc/catalogue"
 	"wornfit/calc/kernel"
 	"wornfit/cmd/wornfit/render"
 )
@@ -20,7 +21,7 @@ type brief struct {
 	Says string `json:"says"`
 }
 
-func listedJSON(list []render.Topic) []topicJSON {
+func listedJSON(list []catalogue.Topic) []topicJSON {
 	var out []topicJSON
 	for _, t := range list {
 		one := topicJSON{Topic: t.Name}
@@ -39,6 +40,9 @@ type formulaJSON struct {
 	Kind      string         `json:"kind"` // of the result
 	Unit      string         `json:"unit"`
 	Arguments []argumentJSON `json:"arguments"`
+	Formula   string         `json:"formula"`
+	Holds     string         `json:"holds"`
+	Beyond    string         `json:"beyond"`
 	Source    string         `json:"source"`
 	Grade     string         `json:"grade"`
 	Example   []string       `json:"example"`
@@ -57,7 +61,7 @@ type argumentJSON struct {
 func shownJSON(f render.Formula) formulaJSON {
 	k := f.Kernel
 	out := formulaJSON{Name: k.Name, Topic: f.Topic, Says: k.Says, Kind: render.Kind(k.Name, k.Result), Unit: kernel.SIUnit(k.Result),
-		Source: k.Source, Grade: k.Grade.String(), Example: f.Example}
+		Formula: f.Told.Formula, Holds: f.Told.Holds, Beyond: f.Told.Beyond, Source: k.Source, Grade: k.Grade.String(), Example: f.Example}
 	for _, a := range k.Args {
 		out.Arguments = append(out.Arguments, argumentJSON{a.Name, a.Says, render.ArgKind(a), kernel.SIUnit(a.Dim), a.Range.Lo, a.Range.Hi, int(a.Trend)})
 	}
@@ -72,6 +76,8 @@ type runJSON struct {
 	Arguments []putJSON             `json:"arguments"`
 	Steps     []string              `json:"steps"`
 	Notes     []noteJSON            `json:"notes"`
+	Holds     string                `json:"holds"`
+	Beyond    string                `json:"beyond"`
 	Source    string                `json:"source"`
 	Grade     string                `json:"grade"` // the worst of formula, notes and numbers taken from a metal
 }
@@ -102,7 +108,7 @@ type noteJSON struct {
 }
 
 func ranJSON(r render.Ran, v render.Voice) runJSON {
-	out := runJSON{Name: r.Kernel.Name, Topic: r.Topic, Says: r.Kernel.Says, Steps: r.Steps, Source: r.Kernel.Source, Grade: r.Grade.String(),
+	out := runJSON{Name: r.Kernel.Name, Topic: r.Topic, Says: r.Kernel.Says, Steps: r.Steps, Holds: r.Told.Holds, Beyond: r.Told.Beyond, Source: r.Kernel.Source, Grade: r.Grade.String(),
 		Results: map[string]resultJSON{r.Kernel.Name: {r.Result, kernel.SIUnit(r.Kernel.Result), v.Said(r.Result, render.Kind(r.Kernel.Name, r.Kernel.Result))}}}
 	for _, p := range r.Puts {
 		one := putJSON{Name: p.Arg.Name, Value: p.Value, Unit: kernel.SIUnit(p.Arg.Dim), Spoken: v.Said(p.Value, render.ArgKind(p.Arg)), Typed: p.Typed,

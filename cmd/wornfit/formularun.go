@@ -9,6 +9,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"wornfit/calc/basis"
+	"wornfit/calc/catalogue"
 	"wornfit/calc/kernel"
 	"wornfit/calc/quantity"
 	"wornfit/cmd/wornfit/render"
@@ -60,6 +61,7 @@ func runFormula(w world, f *flags, units string, worked bool, name string, words
 		return err
 	}
 	r.Topic, r.ShowSteps = topic, worked
+	r.Told, _ = catalogue.Told(k.Name)
 	if f.json {
 		return f.printJSON(w, ranJSON(r, render.Voice{Speech: s}))
 	}

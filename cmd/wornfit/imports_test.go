@@ -60,7 +60,7 @@ var may = map[string][]string{
 
 	"cmd/wornfit": {"cmd/wornfit/...", "advisor", "advisor/answer", "advisor/casefile", "calc/catalogue", "calc/kernel", "knowledge", "rules", "rules/fault",
 		"github.com/spf13/cobra", "github.com/spf13/pflag", "golang.org/x/term"},
-	"cmd/wornfit/render": {"advisor/answer", "calc/kernel", "github.com/olekukonko/tablewriter"},
+	"cmd/wornfit/render": {"advisor/answer", "calc/catalogue", "calc/kernel", "github.com/olekukonko/tablewriter"},
 }
 
 // Imports point one way, by this table and no other.

@@ -4,20 +4,16 @@ import (
 	"strings"
 
 	"wornfit/calc/basis"
+	"wornfit/calc/catalogue"
 	"wornfit/calc/kernel"
 )
-
-// Topic is some calculations under the word of their subject.
-type Topic struct {
-	Name    string
-	Kernels []kernel.Kernel
-}
 
 // Formula is a calculation, and what its page needs besides.
 type Formula struct {
 	Kernel  kernel.Kernel
 	Topic   string
-	Example []string // the words of a call, after the name
+	Told    catalogue.Doc // empty where nothing is told
+	Example []string      // the words of a call, after the name
 }
 
 // Put is an argument with the number put in.
@@ -38,6 +34,7 @@ type Put struct {
 type Ran struct {
 	Kernel    kernel.Kernel
 	Topic     string
+	Told      catalogue.Doc
 	Puts      []Put
 	Result    float64
 	Steps     []string
@@ -50,7 +47,7 @@ type Ran struct {
 func Dashed(name string) string { return strings.ReplaceAll(name, "_", "-") }
 
 // FormulaList names calculations with what each answers.
-func FormulaList(l Look, list []Topic) string {
+func FormulaList(l Look, list []catalogue.Topic) string {
 	p := NewPage(l)
 	for _, t := range list {
 		p.Head(upperFirst(t.Name))
@@ -76,8 +73,13 @@ func FormulaShow(l Look, f Formula, v Voice) string {
 		t.Rows = append(t.Rows, Row{Cells: []string{Dashed(a.Name), ArgKind(a), low, high, moves(a.Trend)}, Under: []string{upperFirst(a.Says) + "."}})
 	}
 	p.Table(t)
-	p.Head("How well it is known")
-	p.Para(indent, stated(k.Source, k.Grade))
+	if f.Told.Formula != "" {
+		p.Head("Formula")
+		for _, line := range strings.Split(f.Told.Formula, "\n") {
+			p.sum(indent, "", line)
+		}
+	}
+	p.holds(k, f.Told)
 	if k.Slow {
 		p.Para(indent, "It is worked by trial, step by step, and never stands in a search.")
 	}
@@ -108,6 +110,24 @@ func moves(trend int8) string {
 		return "falls"
 	}
 	return "may do either"
+}
+
+// holds says what a calculation holds for and how well it is known.
+func (p *Page) holds(k kernel.Kernel, told catalogue.Doc) {
+	if told.Holds != "" {
+		p.Head("Holds for")
+		p.Para(indent, upperFirst(told.Holds))
+	}
+	if told.Beyond != "" {
+		p.Head("Beyond that")
+		p.Para(indent, upperFirst(told.Beyond))
+	}
+	from := told.Source
+	if from == "" {
+		from = k.Source
+	}
+	p.Head("How well it is known")
+	p.Para(indent, stated(strings.TrimSuffix(from, "."), k.Grade))
 }
 
 // stated is where a formula is from and how it was come by.

@@ -31,8 +31,7 @@ func FormulaRun(l Look, r Ran, v Voice) string {
 			p.Item(indent, "-", upperFirst(n.Says)+source(n.Source, n.Grade.String()))
 		}
 	}
-	p.Head("How well it is known")
-	p.Para(indent, stated(k.Source, k.Grade))
+	p.holds(k, r.Told)
 	if r.Grade != k.Grade {
 		p.Para(indent, "The result is no better than the weakest number or note above: "+r.Grade.String()+".")
 	}
@@ -73,9 +72,9 @@ func (p *Page) working(r Ran, v Voice) {
 		p.Para(indent, "This calculation shows no steps: what went in stands above, what came out at the top.")
 	}
 	for _, s := range r.Steps {
-		p.Item(indent, "-", s)
+		p.sum(indent, "-", s)
 	}
-	p.Head("Good for")
+	p.Head("Ranges")
 	var names, texts []string
 	for _, a := range r.Puts {
 		low, high := v.Range(a.Arg)
