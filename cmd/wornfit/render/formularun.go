@@ -45,13 +45,13 @@ func (v Voice) put(a Put) string {
 	switch {
 	case a.Tidy == "" || v.Units == quantity.Both:
 		return said
-	case unitOf(a.Tidy) == unitOf(said) || a.Value == 0:
+	case unitWord(a.Tidy) == unitWord(said) || a.Value == 0:
 		return a.Tidy
 	}
 	return a.Tidy + " = " + said
 }
 
-func unitOf(text string) string {
+func unitWord(text string) string {
 	_, unit, _ := strings.Cut(text, " ")
 	return unit
 }
