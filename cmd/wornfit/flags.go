@@ -24,17 +24,17 @@ func (f *flags) add(cmd *cobra.Command) {
 	fixed(cmd, "speak", "inch", "mm", "both")
 }
 
-// addLook are those of a command that reads the rule files.
 func (f *flags) addLook(cmd *cobra.Command) {
-	f.addPrint(cmd)
-	cmd.Flags().StringArrayVar(&f.knowledge, "knowledge", nil, "lay the rule files in this `DIR` over the shipped ones; may be repeated")
+	f.addPaper(cmd)
+	s := cmd.Flags()
+	s.StringArrayVar(&f.knowledge, "knowledge", nil, "lay the rule files in this `DIR` over the shipped ones; may be repeated")
 	if err := cmd.MarkFlagDirname("knowledge"); err != nil {
 		panic(err)
 	}
 }
 
-// addPrint are those of a command that prints.
-func (f *flags) addPrint(cmd *cobra.Command) {
+// addPaper is for commands that read no rules.
+func (f *flags) addPaper(cmd *cobra.Command) {
 	s := cmd.Flags()
 	s.BoolVar(&f.json, "json", false, "print JSON for programs")
 	s.BoolVar(&f.plain, "no-color", false, "print without colour (as when NO_COLOR is set)")

@@ -44,7 +44,7 @@ keeps those that have all of them in topic, name, meaning or arguments.`,
 		Args:    cobra.ArbitraryArgs,
 		RunE:    func(_ *cobra.Command, args []string) error { return runFormulaList(w, f, args) },
 	}
-	f.addPrint(cmd)
+	f.addPaper(cmd)
 	return cmd
 }
 
@@ -120,7 +120,7 @@ and which way the result goes as it grows, the source, and a call to copy.`,
 		ValidArgsFunction: completeFormula,
 		RunE:              func(_ *cobra.Command, args []string) error { return runFormulaShow(w, f, units, args[0]) },
 	}
-	f.addPrint(cmd)
+	f.addPaper(cmd)
 	addUnits(cmd, &units, "mm")
 	return cmd
 }
@@ -168,11 +168,11 @@ func formula(name string) (kernel.Kernel, string, error) {
 	} else if n := len(holding); n > 0 && n <= 6 {
 		hint = "there is " + strings.Join(holding, ", ")
 	}
-	return kernel.Kernel{}, "", notUnderstood(hint, "there is no calculation %s", quoted(name))
+	return kernel.Kernel{}, "", notUnderstood(hint, "there is no calculation %s", asWord(name))
 }
 
-// quoted is a word as typed, in quotes where it would not stand out.
-func quoted(word string) string {
+// asWord is a word as typed, in quotes where it would not stand out.
+func asWord(word string) string {
 	if word == "" || strings.ContainsAny(word, " \t\n") {
 		return fmt.Sprintf("%q", word)
 	}

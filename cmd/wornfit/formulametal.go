@@ -150,7 +150,7 @@ func (r *reading) metal(side, id string) error {
 		if near := fault.Nearest(strings.ToLower(id), base.IDs("materials")); near != "" {
 			hint = "did you mean " + near + "?"
 		}
-		return notUnderstood(hint, "there is no metal %s for %s", quoted(id), side)
+		return notUnderstood(hint, "there is no metal %s for %s", asWord(id), side)
 	}
 	for _, g := range r.given {
 		if g.side == side || r.sides[g.side][0] == r.sides[side][0] {

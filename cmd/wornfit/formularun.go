@@ -113,9 +113,9 @@ func (r *reading) loose(words []string) error {
 		switch {
 		case strings.Contains(word, "="):
 		case i > 0 && strings.Contains(words[i-1], "="):
-			return notUnderstood("if it belongs to the word before, put both in quotes: '"+words[i-1]+" "+word+"'", "%s is no ARGUMENT=VALUE", quoted(word))
+			return notUnderstood("if it belongs to the word before, put both in quotes: '"+words[i-1]+" "+word+"'", "%s is no ARGUMENT=VALUE", asWord(word))
 		default:
-			return notUnderstood("write each as its name, = and its value, such as "+r.sample(), "%s is no ARGUMENT=VALUE", quoted(word))
+			return notUnderstood("write each as its name, = and its value, such as "+r.sample(), "%s is no ARGUMENT=VALUE", asWord(word))
 		}
 	}
 	return nil
@@ -125,7 +125,7 @@ func (r *reading) loose(words []string) error {
 func (r *reading) word(word string) error {
 	name, text, _ := strings.Cut(word, "=")
 	if strings.TrimSpace(name) == "" {
-		return notUnderstood(r.wants(), "%s has no name before the =", quoted(word))
+		return notUnderstood(r.wants(), "%s has no name before the =", asWord(word))
 	}
 	name = snake(strings.TrimSpace(name))
 	i := r.index(name)
@@ -241,7 +241,7 @@ func (r *reading) unknown(name, text string) error {
 	if near := fault.Nearest(render.Dashed(name), known); near != "" {
 		return notUnderstood("did you mean "+near+"?", "%s wants no %s", r.name(), render.Dashed(name))
 	}
-	return notUnderstood(r.wants(), "%s wants no %s", r.name(), quoted(render.Dashed(name)))
+	return notUnderstood(r.wants(), "%s wants no %s", r.name(), asWord(render.Dashed(name)))
 }
 
 // wants names all arguments, and the metals that fill some.
