@@ -86,7 +86,7 @@ func numbersOf(t *testing.T, k kernel.Kernel, words []string, m *metals) []float
 		name = strings.ReplaceAll(name, "-", "_")
 		for i, a := range k.Args {
 			if a.Name == name && !base.Has("materials", text) {
-				got, err := quantity.ParseKind(text, render.ArgKind(a))
+				got, err := render.ReadArg(text, a)
 				if err != nil {
 					t.Fatal(err)
 				}
@@ -167,7 +167,7 @@ func TestRangesAsSaidLieWithin(t *testing.T) {
 				low, high := (render.Voice{Speech: quantity.Speech{Units: units}}).Range(a)
 				for _, text := range []string{low, high} {
 					ends++
-					got, err := quantity.ParseKind(text, render.ArgKind(a))
+					got, err := render.ReadArg(text, a)
 					if err != nil || !a.Range.Has(got.Best) {
 						t.Errorf("%s of %s: %q reads as %v, %v; the range is %v", a.Name, k.Name, text, got.Best, err, a.Range)
 					}
@@ -286,6 +286,26 @@ func TestAnglesAreTypedWithTheirUnit(t *testing.T) {
 		if r, err := work(k, puts); err != nil || math.Abs(r.Result-c.want) > 1e-12 {
 			t.Errorf("%s: %v, %v", c.typed, r.Result, err)
 		}
+	}
+}
+
+// A kind that package quantity has no units for is typed and said in SI.
+func TestAKindWithoutUnitsIsTypedInSI(t *testing.T) {
+	odd := quantity.Dim{Len: 1, Mass: 1, Time: -3, Temp: -2} // of nothing there is
+	a := kernel.Arg{Name: "odd", Says: "odd", Dim: odd, Range: interval.Of(1, 100)}
+	unit := kernel.SIUnit(odd)
+	for text, want := range map[string]float64{"50 " + unit: 50, "2.5" + unit: 2.5, strings.ReplaceAll("7 "+unit, " ", ""): 7} {
+		if got, err := render.ReadArg(text, a); err != nil || got.Best != want {
+			t.Errorf("%q: %v, %v", text, got.Best, err)
+		}
+	}
+	for _, text := range []string{"50", "50 mm", unit, "", "1 to 2 " + unit} {
+		if got, err := render.ReadArg(text, a); err == nil {
+			t.Errorf("%q is taken as %v", text, got.Best)
+		}
+	}
+	if said := render.SayArg(quantity.Speech{}, 50, a); said != "50 "+unit {
+		t.Errorf("said %q", said)
 	}
 }
 

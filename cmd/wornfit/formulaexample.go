@@ -98,9 +98,9 @@ func compact(v float64, a kernel.Arg, s quantity.Speech) string {
 		s.Units = quantity.Inch
 	}
 	v = min(max(v, a.Range.Lo), a.Range.Hi)
-	t, err := quantity.ParseKind(s.SayKind(v, render.ArgKind(a)), render.ArgKind(a))
+	t, err := render.ReadArg(render.SayArg(s, v, a), a)
 	if err != nil {
-		return s.SayKind(v, render.ArgKind(a))
+		return render.SayArg(s, v, a)
 	}
 	n := t.Unit.From(v)
 	for figures := 2; figures < 8; figures++ {
@@ -124,7 +124,7 @@ func rounded(n float64, figures int) string {
 // joined is a number with its unit typed as any keyboard can.
 func joined(number, unit string) string {
 	unit = strings.NewReplacer("°", "deg", " change", "", "N m", "Nm", "lbf in", "lbf-in", "lbf ft", "lbf-ft").Replace(unit)
-	if strings.Contains(unit, " ") {
+	if strings.ContainsAny(unit, " ()") {
 		return `"` + number + " " + unit + `"`
 	}
 	return number + unit

@@ -109,9 +109,9 @@ type noteJSON struct {
 
 func ranJSON(r render.Ran, v render.Voice) runJSON {
 	out := runJSON{Name: r.Kernel.Name, Topic: r.Topic, Says: r.Kernel.Says, Steps: r.Steps, Holds: r.Told.Holds, Beyond: r.Told.Beyond, Source: r.Kernel.Source, Grade: r.Grade.String(),
-		Results: map[string]resultJSON{r.Kernel.Name: {r.Result, kernel.SIUnit(r.Kernel.Result), v.Said(r.Result, render.Kind(r.Kernel.Name, r.Kernel.Result))}}}
+		Results: map[string]resultJSON{r.Kernel.Name: {r.Result, kernel.SIUnit(r.Kernel.Result), v.Said(r.Result, render.Kind(r.Kernel.Name, r.Kernel.Result), r.Kernel.Result)}}}
 	for _, p := range r.Puts {
-		one := putJSON{Name: p.Arg.Name, Value: p.Value, Unit: kernel.SIUnit(p.Arg.Dim), Spoken: v.Said(p.Value, render.ArgKind(p.Arg)), Typed: p.Typed,
+		one := putJSON{Name: p.Arg.Name, Value: p.Value, Unit: kernel.SIUnit(p.Arg.Dim), Spoken: v.SaidArg(p.Value, p.Arg), Typed: p.Typed,
 			Metal: p.Metal, Low: math.NaN(), High: math.NaN()}
 		if p.Metal != "" {
 			one.Low, one.High, one.Source, one.Grade = p.Low, p.High, p.From, p.Grade.String()

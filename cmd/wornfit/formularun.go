@@ -153,10 +153,7 @@ func (r *reading) index(name string) int {
 // number reads the value of an argument.
 func (r *reading) number(i int, text string) error {
 	a := r.k.Args[i]
-	t, err := quantity.ParseKind(text, render.ArgKind(a))
-	if err == nil {
-		err = t.Is(quantity.Plain)
-	}
+	t, err := render.ReadArg(text, a)
 	var refused *quantity.Refusal
 	if errors.As(err, &refused) {
 		return notUnderstood(refused.Remedy+" ("+render.Dashed(a.Name)+": "+a.Says+")", "%s: %s", render.Dashed(a.Name), refused.Says)
@@ -164,11 +161,19 @@ func (r *reading) number(i int, text string) error {
 	if err != nil {
 		return notUnderstood("", "%s: %v", render.Dashed(a.Name), err)
 	}
-	r.puts[i].Value, r.puts[i].Typed, r.puts[i].Tidy = t.Best, strings.TrimSpace(text), t.String()
+	r.puts[i].Value, r.puts[i].Typed, r.puts[i].Tidy = t.Best, strings.TrimSpace(text), tidy(t, a)
 	if sys, tells := speaks(t); tells && !r.told && t.Best != 0 {
 		r.system, r.told = sys, true
 	}
 	return nil
+}
+
+// tidy is what was typed in one way of writing; "" where it is said in SI.
+func tidy(t quantity.Typed, a kernel.Arg) string {
+	if _, known := quantity.Kinds[render.ArgKind(a)]; !known {
+		return ""
+	}
+	return t.String()
 }
 
 // speaks is the system of a typed unit, where it is of one system only.
@@ -215,7 +220,7 @@ func (r *reading) inRange(p render.Put) error {
 	low, high := v.Range(p.Arg)
 	is := p.Typed
 	if is == "" {
-		is = v.Said(p.Value, render.ArgKind(p.Arg)) + ", the " + p.Metal + "'s"
+		is = v.SaidArg(p.Value, p.Arg) + ", the " + p.Metal + "'s"
 	}
 	over := "over"
 	if p.Value < p.Arg.Range.Lo {

@@ -11,7 +11,7 @@ func FormulaRun(l Look, r Ran, v Voice) string {
 	p := NewPage(l)
 	k := r.Kernel
 	p.Title(k.Says)
-	p.Para(indent, Dashed(k.Name)+" = "+v.Said(r.Result, Kind(k.Name, k.Result)))
+	p.Para(indent, Dashed(k.Name)+" = "+v.Said(r.Result, Kind(k.Name, k.Result), k.Result))
 	p.Head("Put in")
 	t := Table{Columns: []Column{{Head: "argument"}, {Head: "value", Right: true}, {Head: "what it is"}}, Title: 1}
 	for _, a := range r.Puts {
@@ -41,7 +41,7 @@ func FormulaRun(l Look, r Ran, v Voice) string {
 // put says what was put in as it was typed, and where it was typed in other
 // units than are spoken, in those too.
 func (v Voice) put(a Put) string {
-	said := v.Said(a.Value, ArgKind(a.Arg))
+	said := v.SaidArg(a.Value, a.Arg)
 	switch {
 	case a.Tidy == "" || v.Units == quantity.Both:
 		return said
@@ -60,7 +60,7 @@ func unitWord(text string) string {
 func (v Voice) fromMetal(a Put) string {
 	text := a.Metal
 	if a.Low < a.High {
-		text += ", the middle of " + v.Said(a.Low, ArgKind(a.Arg)) + " to " + v.Said(a.High, ArgKind(a.Arg))
+		text += ", the middle of " + v.SaidArg(a.Low, a.Arg) + " to " + v.SaidArg(a.High, a.Arg)
 	}
 	return text + source(a.From, a.Grade.String())
 }

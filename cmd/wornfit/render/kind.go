@@ -35,12 +35,58 @@ func ArgKind(a kernel.Arg) string {
 	return Kind(a.Name, a.Dim)
 }
 
-// Said is a value of a kind, a time in the unit people think of it in.
-func (v Voice) Said(x float64, kind string) string {
+// Said is a value of a kind, a time in the unit people think of it in. A kind that
+// package quantity has no words for is said in SI.
+func (v Voice) Said(x float64, kind string, d quantity.Dim) string {
 	if kind == "time" {
 		return quantity.Span(x)
 	}
-	return v.SayKind(x, kind)
+	return say(v.Speech, x, kind, d)
+}
+
+// SaidArg is Said of an argument.
+func (v Voice) SaidArg(x float64, a kernel.Arg) string { return v.Said(x, ArgKind(a), a.Dim) }
+
+func say(s quantity.Speech, x float64, kind string, d quantity.Dim) string {
+	if _, known := quantity.Kinds[kind]; !known {
+		return s.Say(x, quantity.Number) + " " + kernel.SIUnit(d)
+	}
+	return s.SayKind(x, kind)
+}
+
+// SayArg says a value of an argument so that it can be typed again.
+func SayArg(s quantity.Speech, x float64, a kernel.Arg) string { return say(s, x, ArgKind(a), a.Dim) }
+
+// ReadArg reads a typed value of an argument: one number with its unit. Of a kind
+// that package quantity has no units for it is the SI unit, however it is joined.
+func ReadArg(text string, a kernel.Arg) (quantity.Typed, error) {
+	if _, known := quantity.Kinds[ArgKind(a)]; known {
+		t, err := quantity.ParseKind(text, ArgKind(a))
+		if err == nil {
+			err = t.Is(quantity.Plain)
+		}
+		return t, err
+	}
+	unit := kernel.SIUnit(a.Dim)
+	text = strings.TrimSpace(text)
+	at := strings.LastIndexAny(text, "0123456789.")
+	for at >= 0 && bare(text[at+1:]) != bare(unit) { // a unit may hold figures, as m2 does
+		at = strings.LastIndexAny(text[:at], "0123456789.")
+	}
+	if at < 0 {
+		return quantity.Typed{}, &quantity.Refusal{Text: text, Says: strconv.Quote(text) + " is no number of " + unit, Remedy: "write the number and its unit, such as 50 " + unit}
+	}
+	t, err := quantity.Parse(text[:at+1], quantity.Number)
+	if err == nil {
+		err = t.Is(quantity.Plain)
+	}
+	t.Unit.Name = unit
+	return t, err
+}
+
+// bare is a unit without what only parts it.
+func bare(unit string) string {
+	return strings.NewReplacer(" ", "", "(", "", ")", "", "·", "", "*", "", "^", "", "²", "2", "³", "3").Replace(unit)
 }
 
 // Range is an argument's range as it is said: both ends, read back, lie within it.
@@ -63,21 +109,20 @@ func once(texts []string) string {
 // inward says an end of a range, moved inward by as little as will do until
 // what is said lies within; what is too small to be said so is written out.
 func inward(s quantity.Speech, a kernel.Arg, end, to float64) string {
-	kind := ArgKind(a)
-	text := s.SayKind(end, kind)
-	if within(text, kind, a) {
+	text := SayArg(s, end, a)
+	if within(text, a) {
 		return text
 	}
 	for move := 1e-6; move < 0.1; move *= 2 {
-		if said := s.SayKind(end+to*move*math.Abs(end), kind); within(said, kind, a) {
+		if said := SayArg(s, end+to*move*math.Abs(end), a); within(said, a) {
 			return said
 		}
 	}
-	if t, err := quantity.ParseKind(text, kind); err == nil {
+	if t, err := ReadArg(text, a); err == nil {
 		for figures := 1; figures < 17; figures++ {
 			x, _ := strconv.ParseFloat(strconv.FormatFloat(t.Unit.From(end), 'g', figures, 64), 64)
 			said := strings.TrimSpace(strconv.FormatFloat(x, 'f', -1, 64) + " " + t.Unit.Name)
-			if within(said, kind, a) {
+			if within(said, a) {
 				return said
 			}
 		}
@@ -85,7 +130,7 @@ func inward(s quantity.Speech, a kernel.Arg, end, to float64) string {
 	return text
 }
 
-func within(said, kind string, a kernel.Arg) bool {
-	t, err := quantity.ParseKind(said, kind)
+func within(said string, a kernel.Arg) bool {
+	t, err := ReadArg(said, a)
 	return err == nil && a.Range.Has(t.Best)
 }
