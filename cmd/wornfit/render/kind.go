@@ -70,7 +70,7 @@ func ReadArg(text string, a kernel.Arg) (quantity.Typed, error) {
 	unit := kernel.SIUnit(a.Dim)
 	text = strings.TrimSpace(text)
 	at := strings.LastIndexAny(text, "0123456789.")
-	for at >= 0 && bare(text[at+1:]) != bare(unit) { // a unit may hold figures, as m2 does
+	for at >= 0 && unparted(text[at+1:]) != unparted(unit) { // a unit may hold figures, as m2 does
 		at = strings.LastIndexAny(text[:at], "0123456789.")
 	}
 	if at < 0 {
@@ -84,8 +84,8 @@ func ReadArg(text string, a kernel.Arg) (quantity.Typed, error) {
 	return t, err
 }
 
-// bare is a unit without what only parts it.
-func bare(unit string) string {
+// unparted is a unit without what only parts it.
+func unparted(unit string) string {
 	return strings.NewReplacer(" ", "", "(", "", ")", "", "·", "", "*", "", "^", "", "²", "2", "³", "3").Replace(unit)
 }
 
