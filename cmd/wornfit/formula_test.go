@@ -37,10 +37,7 @@ func TestEveryCalculationIsListedShownAndRun(t *testing.T) {
 				t.Errorf("%s has no example", name)
 				continue
 			}
-			shell := make([]string, len(words)) // as a shell hands them on
-			for i, word := range words {
-				shell[i] = strings.ReplaceAll(word, `"`, "")
-			}
+			shell := unquoted(words)
 			puts, _, err := readArguments(k, shell, m)
 			if err != nil {
 				t.Errorf("%s %s: %v", name, shell, err)
@@ -102,7 +99,7 @@ func numbersOf(t *testing.T, k kernel.Kernel, words []string, m *metals) []float
 				if at := strings.LastIndex(last, "_"); at >= 0 {
 					side, last = last[:at], last[at+1:]
 				}
-				if c, ok := metalColumns[last]; ok && c.dim == a.Dim && (side == "" || side == name) {
+				if c, ok := metalColumns[last]; ok && c.dim == a.Dim && a.Range.Has(c.steel) && (side == "" || side == name) {
 					x[i] = (row.Columns[c.column].Value.Lo + row.Columns[c.column].Value.Hi) / 2
 				}
 			}
@@ -212,7 +209,7 @@ func TestFormulaErrors(t *testing.T) {
 		give + "bore=1in outside=2in hub=unobtainium":                       {"there is no metal unobtainium", "such as grey-iron-30"},
 		give + "bore=1in outside=2in shaft=grey-iron-30":                    {"wants no metal of shaft", "hub=METAL"},
 		give + "bore=1in outside=2in hub=ptfe material=steel-1045":          {"a metal is given twice"},
-		"formula run close-in bore=1in hub=steel-1045":                      {"wants no metal of hub", "write material=METAL"},
+		"formula run sleeve-growth bore=1in hub=steel-1045":                 {"wants no metal of hub", "write material=METAL or sleeve=METAL"},
 		"formula run backed-bush-give hub=steel-1045":                       {"wants no metal of hub", "bush=METAL"},
 		"formula run grip-torque hub=steel-1045":                            {"wants no metal of hub", "takes no metal"},
 		"formula run key-shear-torque shaft=steel-1045":                     {"shaft:"},
@@ -252,6 +249,7 @@ func TestSidesAreToldApart(t *testing.T) {
 		{"push", []kernel.Arg{arg("cold_ring_yield", quantity.StressDim), arg("bolt_density", quantity.DensityDim)}, "bolt cold_ring"},
 		{"push", []kernel.Arg{arg("ring_yield", quantity.Number)}, ""}, // not a stress
 		{"push", []kernel.Arg{arg("yielding", quantity.StressDim)}, ""},
+		{"push", []kernel.Arg{{Name: "oil_density", Says: "oil", Dim: quantity.DensityDim, Range: interval.Of(800, 1000)}}, ""}, // steel is no oil
 	} {
 		if got := strings.Join(sideNames(sides(kernel.Kernel{Name: c.name, Args: c.args})), " "); got != c.want {
 			t.Errorf("%s: sides %q, want %q", c.name, got, c.want)

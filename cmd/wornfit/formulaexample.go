@@ -15,7 +15,7 @@ import (
 var usualNumbers = map[string]float64{
 	"bore": 0.030, "seat": 0.050, "outside": 0.080, "interference": 50e-6, "length": 0.040, "friction": 0.12,
 	"poisson": 0.29, "modulus": 207e9, "yield": 300e6, "pressure": 20e6, "room": 293.15, "gap": 50e-6,
-	"was": 0.050, "now": 0.048, "size": 0.025, "wear": 0.2e-3, "clearance": 50e-6, "grade": 7, "letter": 8, "u": 2e-6, "swing": 0.3, "width": 0.012,
+	"was": 0.050, "now": 0.048, "size": 0.025, "wear": 0.2e-3, "clearance": 50e-6, "grade": 7, "letter": 8, "u": 2e-6, "swing": 0.3, "width": 0.012, "shaft": 0.025, "housing": 0.100, "press": 50e-6,
 }
 
 var usualOfKind = map[quantity.Dim]float64{
@@ -61,7 +61,7 @@ func example(k kernel.Kernel, s quantity.Speech, m *metals) []string {
 		filled := map[int]bool{}
 		done := map[int]bool{}
 		for _, side := range sideNames(sides(k)) {
-			if first := sides(k)[side][0].arg; !done[first] && try < tries/2 {
+			if first := sides(k)[side][0].arg; !done[first] && try%2 == 0 {
 				done[first] = true
 				words = append(words, side+"="+usualMetal(side))
 				for _, f := range sides(k)[side] {
@@ -76,19 +76,28 @@ func example(k kernel.Kernel, s quantity.Speech, m *metals) []string {
 			}
 			place = math.Mod(place+math.Phi-1, 1)
 			v := usualValue(a) + far*(partWay(a, place)-usualValue(a))
-			if try%2 == 1 && usualValue(a) > 0 && partWay(a, place) > 0 {
+			if try/2%2 == 1 && usualValue(a) > 0 && partWay(a, place) > 0 {
 				v = usualValue(a) * math.Pow(partWay(a, place)/usualValue(a), far)
 			}
 			numbers = append(numbers, render.Dashed(a.Name)+"="+compact(v, a, s))
 		}
 		words = append(numbers, words...)
-		if puts, _, err := readArguments(k, words, m); err == nil {
+		if puts, _, err := readArguments(k, unquoted(words), m); err == nil {
 			if _, err := work(k, puts); err == nil {
 				return words
 			}
 		}
 	}
 	return nil
+}
+
+// unquoted is how a shell hands words on.
+func unquoted(words []string) []string {
+	out := make([]string, len(words))
+	for i, word := range words {
+		out[i] = strings.ReplaceAll(word, `"`, "")
+	}
+	return out
 }
 
 // compact writes a value in two figures and its unit without a blank between, so
@@ -123,8 +132,11 @@ func rounded(n float64, figures int) string {
 
 // joined is a number with its unit typed as any keyboard can.
 func joined(number, unit string) string {
-	unit = strings.NewReplacer("°", "deg", " change", "", "N m", "Nm", "lbf in", "lbf-in", "lbf ft", "lbf-ft").Replace(unit)
-	if strings.ContainsAny(unit, " ()") {
+	unit = strings.NewReplacer("²", "2", "³", "3", "°", "deg", " change", "", "N m", "Nm", "lbf in", "lbf-in", "lbf ft", "lbf-ft").Replace(unit)
+	if strings.Contains(unit, "(") { // SI, read however it is joined
+		unit = strings.NewReplacer(" ", "", "(", "", ")", "").Replace(unit)
+	}
+	if strings.Contains(unit, " ") {
 		return `"` + number + " " + unit + `"`
 	}
 	return number + unit

@@ -16,18 +16,21 @@ import (
 )
 
 // metalColumns are the words at the end of an argument's name that a row of the
-// materials table fills, the column it is in there, and its kind.
+// materials table fills, the column it is in there, its kind, and about what steel
+// has: an argument that would not take that, such as the density of an oil, is no
+// metal's.
 var metalColumns = map[string]struct {
 	column string
 	dim    quantity.Dim
+	steel  float64
 }{
-	"modulus":   {"E", quantity.StressDim},
-	"poisson":   {"nu", quantity.Number},
-	"expansion": {"expansion", quantity.ExpansionDim},
-	"yield":     {"yield", quantity.StressDim},
-	"tensile":   {"tensile", quantity.StressDim},
-	"density":   {"density", quantity.DensityDim},
-	"hardness":  {"hardness", quantity.HardnessHB},
+	"modulus":   {"E", quantity.StressDim, 200e9},
+	"poisson":   {"nu", quantity.Number, 0.3},
+	"expansion": {"expansion", quantity.ExpansionDim, 11e-6},
+	"yield":     {"yield", quantity.StressDim, 300e6},
+	"tensile":   {"tensile", quantity.StressDim, 500e6},
+	"density":   {"density", quantity.DensityDim, 7850},
+	"hardness":  {"hardness", quantity.HardnessHB, 200},
 }
 
 // onlySide is the side of a calculation that asks about one metal without
@@ -54,7 +57,7 @@ func sides(k kernel.Kernel) map[string][]fill {
 			side, word = a.Name[:at], a.Name[at+1:]
 		}
 		c, ok := metalColumns[word]
-		if !ok || c.dim != a.Dim {
+		if !ok || c.dim != a.Dim || !a.Range.Has(c.steel) {
 			continue
 		}
 		if side == "" {

@@ -141,12 +141,15 @@ func stated(from string, grade basis.Grade) string {
 // command writes a command to copy, its words kept whole, a line going on in
 // the next behind a backslash.
 func (p *Page) command(words []string) {
-	line, at := p.plain(words[0]), indent
+	line, at, next := p.plain(words[0]), indent, 2*indent
+	if p.Width < TableFrom {
+		next = indent
+	}
 	for _, w := range words[1:] {
 		w = p.plain(w)
 		if at+width(line)+1+width(w)+2 > p.prose() {
 			p.line(at, line+` \`)
-			line, at = w, 2*indent
+			line, at = w, next
 			continue
 		}
 		line += " " + w
