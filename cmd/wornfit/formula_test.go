@@ -262,7 +262,7 @@ func TestSidesAreToldApart(t *testing.T) {
 func TestAnglesAreTypedWithTheirUnit(t *testing.T) {
 	double := func(a kernel.Arg) kernel.Kernel {
 		args := []kernel.Arg{a}
-		return kernel.Kernel{Name: "twice", Says: "twice", Args: args, Value: kernel.Within(args, func(x []float64) float64 { return 2 * x[0] })}
+		return kernel.Kernel{Name: "twice", Says: "angle twice as wide", Args: args, Value: kernel.Within(args, func(x []float64) float64 { return 2 * x[0] })}
 	}
 	for _, c := range []struct {
 		most  float64
@@ -284,6 +284,9 @@ func TestAnglesAreTypedWithTheirUnit(t *testing.T) {
 		if r, err := work(k, puts); err != nil || math.Abs(r.Result-c.want) > 1e-12 {
 			t.Errorf("%s: %v, %v", c.typed, r.Result, err)
 		}
+	}
+	if said := (render.Voice{}).Said(math.Pi/3, render.ResultKind(double(kernel.Arg{})), quantity.Number); said != "60 deg" {
+		t.Errorf("an angle of 60 degrees is said %q", said)
 	}
 }
 

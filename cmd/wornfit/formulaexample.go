@@ -16,6 +16,7 @@ var usualNumbers = map[string]float64{
 	"bore": 0.030, "seat": 0.050, "outside": 0.080, "interference": 50e-6, "length": 0.040, "friction": 0.12,
 	"poisson": 0.29, "modulus": 207e9, "yield": 300e6, "pressure": 20e6, "room": 293.15, "gap": 50e-6,
 	"was": 0.050, "now": 0.048, "size": 0.025, "wear": 0.2e-3, "clearance": 50e-6, "grade": 7, "letter": 8, "u": 2e-6, "swing": 0.3, "width": 0.012, "shaft": 0.025, "housing": 0.100, "press": 50e-6,
+	"module": 0.003, "teeth": 30, "angle": 20 * math.Pi / 180, "viscosity": 0.05, "film": 25,
 }
 
 var usualOfKind = map[quantity.Dim]float64{

@@ -5,6 +5,7 @@ import (
 
 	"wornfit/calc/catalogue"
 	"wornfit/calc/kernel"
+	"wornfit/calc/quantity"
 	"wornfit/cmd/wornfit/render"
 )
 
@@ -31,6 +32,14 @@ func listedJSON(list []catalogue.Topic) []topicJSON {
 		out = append(out, one)
 	}
 	return out
+}
+
+// unitJSON is the unit a value is in, SI.
+func unitJSON(kind string, d quantity.Dim) string {
+	if kind == "angle" {
+		return "rad"
+	}
+	return kernel.SIUnit(d)
 }
 
 type formulaJSON struct {
@@ -60,10 +69,10 @@ type argumentJSON struct {
 
 func shownJSON(f render.Formula) formulaJSON {
 	k := f.Kernel
-	out := formulaJSON{Name: k.Name, Topic: f.Topic, Says: k.Says, Kind: render.Kind(k.Name, k.Result), Unit: kernel.SIUnit(k.Result),
+	out := formulaJSON{Name: k.Name, Topic: f.Topic, Says: k.Says, Kind: render.ResultKind(k), Unit: unitJSON(render.ResultKind(k), k.Result),
 		Formula: f.Told.Formula, Holds: f.Told.Holds, Beyond: f.Told.Beyond, Source: k.Source, Grade: k.Grade.String(), Example: f.Example}
 	for _, a := range k.Args {
-		out.Arguments = append(out.Arguments, argumentJSON{a.Name, a.Says, render.ArgKind(a), kernel.SIUnit(a.Dim), a.Range.Lo, a.Range.Hi, int(a.Trend)})
+		out.Arguments = append(out.Arguments, argumentJSON{a.Name, a.Says, render.ArgKind(a), unitJSON(render.ArgKind(a), a.Dim), a.Range.Lo, a.Range.Hi, int(a.Trend)})
 	}
 	return out
 }
@@ -109,9 +118,9 @@ type noteJSON struct {
 
 func ranJSON(r render.Ran, v render.Voice) runJSON {
 	out := runJSON{Name: r.Kernel.Name, Topic: r.Topic, Says: r.Kernel.Says, Steps: r.Steps, Holds: r.Told.Holds, Beyond: r.Told.Beyond, Source: r.Kernel.Source, Grade: r.Grade.String(),
-		Results: map[string]resultJSON{r.Kernel.Name: {r.Result, kernel.SIUnit(r.Kernel.Result), v.Said(r.Result, render.Kind(r.Kernel.Name, r.Kernel.Result), r.Kernel.Result)}}}
+		Results: map[string]resultJSON{r.Kernel.Name: {r.Result, unitJSON(render.ResultKind(r.Kernel), r.Kernel.Result), v.Said(r.Result, render.ResultKind(r.Kernel), r.Kernel.Result)}}}
 	for _, p := range r.Puts {
-		one := putJSON{Name: p.Arg.Name, Value: p.Value, Unit: kernel.SIUnit(p.Arg.Dim), Spoken: v.SaidArg(p.Value, p.Arg), Typed: p.Typed,
+		one := putJSON{Name: p.Arg.Name, Value: p.Value, Unit: unitJSON(render.ArgKind(p.Arg), p.Arg.Dim), Spoken: v.SaidArg(p.Value, p.Arg), Typed: p.Typed,
 			Metal: p.Metal, Low: math.NaN(), High: math.NaN()}
 		if p.Metal != "" {
 			one.Low, one.High, one.Source, one.Grade = p.Low, p.High, p.From, p.Grade.String()

@@ -65,12 +65,12 @@ func FormulaShow(l Look, f Formula, v Voice) string {
 	p := NewPage(l)
 	k := f.Kernel
 	p.Title(k.Says)
-	p.Para(indent, Dashed(k.Name)+" gives "+kindWord(Kind(k.Name, k.Result))+". Topic: "+f.Topic+".")
+	p.Para(indent, Dashed(k.Name)+" gives "+resultWord(k)+". Topic: "+f.Topic+".")
 	p.Head("It wants")
 	t := Table{Columns: []Column{{Head: "argument"}, {Head: "kind"}, {Head: "from"}, {Head: "to"}, {Head: "as it grows, the result"}}, Title: 1}
 	for _, a := range k.Args {
 		low, high := v.Range(a)
-		t.Rows = append(t.Rows, Row{Cells: []string{Dashed(a.Name), ArgKind(a), low, high, moves(a.Trend)}, Under: []string{upperFirst(a.Says) + "."}})
+		t.Rows = append(t.Rows, Row{Cells: []string{Dashed(a.Name), kindWord(ArgKind(a)), low, high, moves(a.Trend)}, Under: []string{upperFirst(a.Says) + "."}})
 	}
 	p.Table(t)
 	if f.Told.Formula != "" {
@@ -90,13 +90,16 @@ func FormulaShow(l Look, f Formula, v Voice) string {
 	return p.String()
 }
 
-// kindWord says what a result is.
-func kindWord(kind string) string {
-	word := strings.ReplaceAll(kind, "-", " ")
-	if word == "number" {
+// resultWord says what a result is.
+func resultWord(k kernel.Kernel) string {
+	kind := ResultKind(k)
+	word := strings.ReplaceAll(kindWord(kind), "-", " ")
+	switch {
+	case word == "other":
+		return "a number in " + kernel.SIUnit(k.Result)
+	case word == "number":
 		return "a plain number"
-	}
-	if strings.ContainsRune("aeiou", rune(word[0])) {
+	case strings.ContainsRune("aeiou", rune(word[0])):
 		return "an " + word
 	}
 	return "a " + word

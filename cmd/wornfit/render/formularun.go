@@ -11,7 +11,7 @@ func FormulaRun(l Look, r Ran, v Voice) string {
 	p := NewPage(l)
 	k := r.Kernel
 	p.Title(k.Says)
-	p.Para(indent, Dashed(k.Name)+" = "+v.Said(r.Result, Kind(k.Name, k.Result), k.Result))
+	p.Para(indent, Dashed(k.Name)+" = "+v.Said(r.Result, ResultKind(k), k.Result))
 	p.Head("Put in")
 	t := Table{Columns: []Column{{Head: "argument"}, {Head: "value", Right: true}, {Head: "what it is"}}, Title: 1}
 	for _, a := range r.Puts {

@@ -9,9 +9,30 @@ import (
 	"wornfit/calc/quantity"
 )
 
-// Kind is the word of quantity.Kinds a number is typed and said in. Some kinds
-// share their dimension with a plainer one; there the name tells.
-func Kind(name string, d quantity.Dim) string {
+// ResultKind is the word of quantity.Kinds a result is said in. Some kinds share
+// their dimension with a plainer one; there the name tells.
+func ResultKind(k kernel.Kernel) string {
+	if k.Result == quantity.Number && isAngle(k.Name, k.Says) {
+		return "angle"
+	}
+	return kind(k.Name, k.Result)
+}
+
+// ArgKind is the word an argument is typed in. An angle that goes to a whole turn
+// at the most is in radians and typed with deg or rad; one that goes further is a
+// plain number of degrees.
+func ArgKind(a kernel.Arg) string {
+	if a.Dim == quantity.Number && isAngle(a.Name, a.Says) && a.Range.Hi <= 2*math.Pi {
+		return "angle"
+	}
+	return kind(a.Name, a.Dim)
+}
+
+func isAngle(name, says string) bool {
+	return strings.HasSuffix(name, "angle") || strings.HasPrefix(strings.ToLower(says), "angle ")
+}
+
+func kind(name string, d quantity.Dim) string {
 	words := strings.Split(name, "_")
 	last := words[len(words)-1]
 	switch {
@@ -25,14 +46,12 @@ func Kind(name string, d quantity.Dim) string {
 	return d.String()
 }
 
-// ArgKind is Kind of an argument. An angle that goes to a whole turn at the most
-// is in radians and typed with deg or rad; one that goes further is a plain
-// number of degrees.
-func ArgKind(a kernel.Arg) string {
-	if a.Dim == quantity.Number && strings.HasSuffix(a.Name, "angle") && a.Range.Hi <= 2*math.Pi {
-		return "angle"
+// kindWord is a kind in print; one without a name stands beside its unit anyhow.
+func kindWord(kind string) string {
+	if _, known := quantity.Kinds[kind]; !known {
+		return "other"
 	}
-	return Kind(a.Name, a.Dim)
+	return kind
 }
 
 // Said is a value of a kind, a time in the unit people think of it in. A kind that
