@@ -48,6 +48,14 @@ func number(v float64, d quantity.Dim) string {
 	return strings.TrimSpace(fmt.Sprintf("%.6g %s", v, siUnits[d]))
 }
 
+// SIUnit names the unit a kernel's numbers of a kind are in; "" for plain numbers.
+func SIUnit(d quantity.Dim) string {
+	if unit, ok := siUnits[d]; ok || d == quantity.Number {
+		return unit
+	}
+	return d.String()
+}
+
 // siUnits are the units a Sheet is worked in, exact by definition; plain numbers have none.
 var siUnits = map[quantity.Dim]string{
 	quantity.LengthDim: "m", quantity.AreaDim: "m²", quantity.VolumeDim: "m³",
@@ -59,4 +67,5 @@ var siUnits = map[quantity.Dim]string{
 	quantity.ConductivityDim: "W/(m K)", quantity.SpecificHeatDim: "J/(kg K)", quantity.FilmDim: "W/(m² K)",
 	{Len: -1, Mass: 1, Time: -2, Temp: -1}: "J/(m³ K)",
 	quantity.ViscosityDim:                  "Pa s", quantity.KinematicDim: "m²/s", quantity.FlowDim: "m³/s", quantity.CoolingDim: "W/K",
+	quantity.HardnessHRC: "HRC", quantity.HardnessHB: "HB", quantity.HardnessHV: "HV",
 }

@@ -61,9 +61,9 @@ var may = map[string][]string{
 	"advisor": {"advisor/answer", "advisor/casefile", "advisor/condition", "advisor/diagnose", "advisor/given", "advisor/judge", "knowledge", "rules",
 		"rules/fault", "rules/link"},
 
-	"cmd/wornfit": {"cmd/wornfit/...", "calc/fits", "advisor", "advisor/answer", "advisor/casefile", "knowledge", "rules", "rules/fault",
+	"cmd/wornfit": {"cmd/wornfit/...", "advisor", "advisor/answer", "advisor/casefile", "calc/catalogue", "calc/fits", "calc/kernel", "knowledge", "rules", "rules/fault",
 		"github.com/spf13/cobra", "github.com/spf13/pflag", "golang.org/x/term"},
-	"cmd/wornfit/render": {"advisor/answer", "github.com/olekukonko/tablewriter"},
+	"cmd/wornfit/render": {"advisor/answer", "calc/catalogue", "calc/kernel", "github.com/olekukonko/tablewriter"},
 }
 
 // Imports point one way, by this table and no other.

@@ -100,7 +100,7 @@ cracked parts are beyond it. Where people can be hurt it gives no size.`,
 	root.SetErr(w.err)
 	root.SetFlagErrorFunc(unknownFlag)
 	root.SetUsageTemplate(usage)
-	root.AddCommand(newAdvise(w), newCompare(w), newLimits(w), newSize(w), newWhy(w), newKnowledge(w))
+	root.AddCommand(newAdvise(w), newCompare(w), newSize(w), newWhy(w), newFormula(w), newLimits(w), newKnowledge(w))
 	root.InitDefaultHelpFlag()
 	root.SetHelpCommand(newHelp(root))
 	root.InitDefaultCompletionCmd()

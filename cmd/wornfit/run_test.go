@@ -288,7 +288,7 @@ func TestASCIIHoldsOnStderrToo(t *testing.T) {
 }
 
 func TestHelpIsNarrowEnough(t *testing.T) {
-	for _, args := range []string{"", "advise -h", "compare -h", "size -h", "why -h", "knowledge -h", "knowledge check -h"} {
+	for _, args := range []string{"", "advise -h", "compare -h", "size -h", "why -h", "formula -h", "formula list -h", "formula show -h", "formula run -h", "knowledge -h", "knowledge check -h"} {
 		got := try(t, nil, strings.Fields(args)...)
 		if got.code != 0 || !strings.Contains(got.out, "For example:") {
 			t.Errorf("%q: exit %d, no example:\n%s", args, got.code, got.out)
