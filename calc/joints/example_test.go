@@ -33,3 +33,10 @@ func ExampleSleeveUse() {
 	fmt.Printf("%.0f %% of the bond %v\n", 100*used, err)
 	// Output: 59 % of the bond <nil>
 }
+
+func ExampleSprayLeast() {
+	// A 4 in roller neck: the old rule wants 0.025 in a side, the maker 0.015.
+	l, notes, err := joints.SprayLeast(0.1016, false)
+	fmt.Printf("%.3f mm a side: %s (%s), %v\n", 1e3*l, notes[0].Says, notes[0].Grade, err)
+	// Output: 0.635 mm a side: the old rule by size decides (memory), <nil>
+}
