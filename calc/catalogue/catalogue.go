@@ -8,6 +8,7 @@ package catalogue
 import (
 	"cmp"
 	"slices"
+	"strings"
 	"sync"
 
 	"wornfit/calc/assembly"
@@ -82,4 +83,28 @@ func Find(name string) (kernel.Kernel, bool) {
 		return kernel.Kernel{}, false
 	}
 	return list[i], true
+}
+
+// Family returns the calculations that are ends of one answer, such as the least
+// and the most: their names are the stem and one word more, and they take the same
+// arguments. None: the stem is no family's, or a calculation's own name.
+func Family(stem string) []kernel.Kernel {
+	if _, is := Find(stem); is {
+		return nil
+	}
+	var out []kernel.Kernel
+	for _, k := range all() {
+		word, ok := strings.CutPrefix(k.Name, stem+"_")
+		if !ok || word == "" || strings.Contains(word, "_") {
+			continue
+		}
+		if len(out) > 0 && !slices.EqualFunc(out[0].Args, k.Args, func(a, b kernel.Arg) bool { return a.Name == b.Name && a.Dim == b.Dim }) {
+			return nil
+		}
+		out = append(out, k)
+	}
+	if len(out) < 2 {
+		return nil
+	}
+	return out
 }

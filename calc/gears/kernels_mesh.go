@@ -66,6 +66,17 @@ func meshKernels() []kernel.Kernel {
 			func(x []float64, _, jn float64) float64 { return jn / (x[0] / 2 * math.Cos(x[3]) * math.Floor(x[1])) },
 			func(b Backlash) float64 { return b.PinionTurns }),
 		kernel.Make(kernel.Kernel{
+			Name: "backlash_change", Says: "growth of the circular backlash of gears when their axes move apart", Result: q.LengthDim,
+			Args: append(pairArgs(0, 0), pressureAngle(0), shiftArg(1)), Source: involute, Grade: basis.Derived,
+		}, "j = 2·a'·(inv(φ') − inv(φ)), a' = a0 + centre_shift",
+			shifted(4, func(x []float64, a0 float64) float64 {
+				return normalBacklash(a0, x[3], 0, x[4]) / math.Cos(working(a0, x[3], x[4]))
+			}),
+			func(x []float64) (float64, []basis.Note, error) {
+				b, notes, err := BacklashAt(pairOf(x), 0, q.Length(x[4]))
+				return float64(b.Circular), notes, err
+			}),
+		kernel.Make(kernel.Kernel{
 			Name: "backlash_by_rule", Says: "growth of the circular backlash when axes move apart a little, by the rule of thumb", Result: q.LengthDim,
 			Args: []kernel.Arg{pressureAngle(0), shiftArg(1)}, Source: "from memory of Machinery's Handbook; worked out as a limit", Grade: basis.Derived,
 		}, "j = 2·tan(pressure_angle)·centre_shift",

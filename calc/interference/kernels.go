@@ -20,6 +20,13 @@ func diameter(name, says string, least float64, trend int8) kernel.Arg {
 	return kernel.Arg{Name: name, Says: says, Dim: q.LengthDim, Range: interval.Of(least, 2), Trend: trend}
 }
 
+// shaftBore is the hole along a shaft; nobody speaks of the one that is not there.
+func shaftBore(trend int8) kernel.Arg {
+	a := diameter("shaft_bore", "the shaft's own hole, 0 if solid", 0, trend)
+	a.Unsaid = &kernel.Unsaid{Value: 0, Says: "solid"}
+	return a
+}
+
 func modulus(name string, trend int8) kernel.Arg {
 	return kernel.Arg{Name: name, Says: "Young's modulus", Dim: q.StressDim, Range: interval.Of(1e9, 500e9), Trend: trend}
 }

@@ -29,7 +29,7 @@ func pressureKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "contact_pressure", Says: "pressure between a shaft and a hub", Result: q.StressDim,
 			Args: []kernel.Arg{
-				diameter("bore", "the shaft's own hole, 0 if solid", 0, -1), diameter("seat", "diameter of the joint", 1e-4, 0), diameter("outside", "outside of the hub", 1e-4, 1), tight,
+				shaftBore(-1), diameter("seat", "diameter of the joint", 1e-4, 0), diameter("hub_outside", "outside of the hub", 1e-4, 1), tight,
 				modulus("shaft_modulus", 1), poisson("shaft_poisson", 1), modulus("hub_modulus", 1), poisson("hub_poisson", -1),
 			},
 			Source: lame, Grade: basis.Derived, Enclose: encloseContact,

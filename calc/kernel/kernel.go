@@ -16,6 +16,14 @@ type Arg struct {
 	Dim   quantity.Dim
 	Range interval.I
 	Trend int8 // +1 the result never falls as this grows, -1 never rises, 0 no promise
+
+	Unsaid *Unsaid // what it stands at where nobody says it; nil: it must be said
+}
+
+// Unsaid is the value of an argument that is left out, and what that means.
+type Unsaid struct {
+	Value float64 // SI
+	Says  string  // solid
 }
 
 // Kernel is one scalar result. A calculation with five results is five kernels.

@@ -116,9 +116,15 @@ type noteJSON struct {
 	Grade  string `json:"grade"`
 }
 
-func ranJSON(r render.Ran, v render.Voice) runJSON {
+// ranJSON is what was worked; of a family the first is told, and the results of all.
+func ranJSON(all []render.Ran, v render.Voice) runJSON {
+	r := all[0]
 	out := runJSON{Name: r.Kernel.Name, Topic: r.Topic, Says: r.Kernel.Says, Steps: r.Steps, Holds: r.Told.Holds, Beyond: r.Told.Beyond, Source: r.Kernel.Source, Grade: r.Grade.String(),
-		Results: map[string]resultJSON{r.Kernel.Name: {r.Result, unitJSON(render.ResultKind(r.Kernel), r.Kernel.Result), v.Said(r.Result, render.ResultKind(r.Kernel), r.Kernel.Result)}}}
+		Results: map[string]resultJSON{}}
+	for _, one := range all {
+		k := one.Kernel
+		out.Results[k.Name] = resultJSON{one.Result, unitJSON(render.ResultKind(k), k.Result), v.Said(one.Result, render.ResultKind(k), k.Result)}
+	}
 	for _, p := range r.Puts {
 		one := putJSON{Name: p.Arg.Name, Value: p.Value, Unit: unitJSON(render.ArgKind(p.Arg), p.Arg.Dim), Spoken: v.SaidArg(p.Value, p.Arg), Typed: p.Typed,
 			Metal: p.Metal, Low: math.NaN(), High: math.NaN()}

@@ -13,6 +13,7 @@ import (
 	"wornfit/cmd/wornfit/render"
 	"wornfit/rules"
 	"wornfit/rules/fault"
+	"wornfit/rules/link"
 )
 
 // metalColumns are the words at the end of an argument's name that a row of the
@@ -133,10 +134,47 @@ func (m *metals) base() (*rules.Base, error) {
 	return m.table.base, m.err
 }
 
-// has reports whether a word is the name of a metal.
+// has reports whether a word is the name of a metal, or of a kind of metal.
 func (m *metals) has(id string) bool {
 	base, err := m.base()
-	return err == nil && base.Has("materials", id)
+	return err == nil && len(metalRows(base, id)) > 0
+}
+
+// metalRows are the rows of a metal, or of all metals of a kind: steel is
+// steel-1018, steel-1045 and the rest.
+func metalRows(base *rules.Base, id string) []link.RowValues {
+	var kind []link.RowValues
+	for _, r := range base.Rows("materials") {
+		if r.ID == id {
+			return []link.RowValues{r}
+		}
+		if strings.HasPrefix(r.ID, id+"-") {
+			kind = append(kind, r)
+		}
+	}
+	return kind
+}
+
+// kindSpread is how far apart the metals of a kind may have a number for it to
+// be taken of the kind: our choice.
+const kindSpread = 0.1
+
+// column is what the rows have in a column, over all of them; ok is false where
+// one has none.
+func column(rows []link.RowValues, name string) (k link.Known, ok bool) {
+	for i, r := range rows {
+		one, has := r.Columns[name]
+		if !has || !one.Is {
+			return link.Known{}, false
+		}
+		if i == 0 {
+			k = one
+			continue
+		}
+		k.Value, k.Grade = k.Value.Join(one.Value), basis.Worse(k.Grade, one.Grade)
+		k.Best = k.Value.Mid()
+	}
+	return k, true
 }
 
 // givenMetal is a metal typed for a side.
@@ -148,7 +186,7 @@ func (r *reading) metal(side, id string) error {
 	if err != nil {
 		return err
 	}
-	if !base.Has("materials", id) {
+	if len(metalRows(base, id)) == 0 {
 		hint := "a metal is a row of the materials table, such as " + usualMetal(side)
 		if near := fault.Nearest(strings.ToLower(id), base.IDs("materials")); near != "" {
 			hint = "did you mean " + near + "?"
@@ -171,14 +209,16 @@ func (r *reading) fill() error {
 		if err != nil {
 			return err
 		}
-		rows := base.Rows("materials")
-		row := rows[slices.Index(base.IDs("materials"), g.id)]
-		brittle := row.Columns["brittle"]
+		rows := metalRows(base, g.id)
+		brittle := rows[0].Columns["brittle"]
 		for _, f := range r.sides[g.side] {
 			p := &r.puts[f.arg]
-			known, ok := row.Columns[f.column]
-			if p.Typed != "" || !ok || !known.Is {
+			known, ok := column(rows, f.column)
+			if p.Typed != "" || !ok {
 				continue
+			}
+			if len(rows) > 1 && known.Value.Width() > kindSpread*known.Best {
+				return notUnderstood("name the metal, such as "+rows[0].ID+", or give "+render.Dashed(p.Arg.Name), "%s=%s leaves %s open: metals of that kind differ", g.side, g.id, render.Dashed(p.Arg.Name))
 			}
 			p.Value, p.Metal, p.Grade = known.Best, g.id, known.Grade
 			p.Low, p.High = known.Value.Lo, known.Value.Hi

@@ -40,15 +40,19 @@ Sizes are diameters unless the argument says otherwise.`,
 }
 
 func runFormula(w world, f *flags, units string, worked bool, name string, words []string) error {
-	k, topic, err := formula(name)
-	if err != nil {
-		return err
-	}
 	if _, err := spokenUnits(units, quantity.Metric); err != nil {
 		return err
 	}
+	list := catalogue.Family(snake(name))
+	if len(list) == 0 {
+		k, _, err := formula(name)
+		if err != nil {
+			return err
+		}
+		list = []kernel.Kernel{k}
+	}
 	m := &metals{load: func() (metalTable, error) { return f.metalTable(w) }}
-	puts, typed, err := readArguments(k, words, m)
+	puts, typed, err := readArguments(list[0], words, m)
 	if err != nil {
 		return err
 	}
@@ -56,17 +60,30 @@ func runFormula(w world, f *flags, units string, worked bool, name string, words
 	if err != nil {
 		return err
 	}
-	r, err := work(k, puts)
-	if err != nil {
-		return err
+	var all []render.Ran
+	for _, k := range list { // of one family: they take the same
+		r, err := work(k, puts)
+		if err != nil {
+			return err
+		}
+		_, r.Topic, _ = formula(k.Name)
+		r.Sister = len(all) > 0
+		r.ShowSteps = worked
+		r.Told, _ = catalogue.Told(k.Name)
+		all = append(all, r)
 	}
-	r.Topic, r.ShowSteps = topic, worked
-	r.Told, _ = catalogue.Told(k.Name)
 	if f.json {
-		return f.printJSON(w, ranJSON(r, render.Voice{Speech: s}))
+		return f.printJSON(w, ranJSON(all, render.Voice{Speech: s}))
 	}
-	_, err = fmt.Fprint(w.out, render.FormulaRun(f.look(w), r, render.Voice{Speech: s}))
-	return err
+	for i, r := range all {
+		if i > 0 {
+			fmt.Fprintln(w.out)
+		}
+		if _, err := fmt.Fprint(w.out, render.FormulaRun(f.look(w), r, render.Voice{Speech: s})); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // readArguments understands what was typed after the name: every argument once,
@@ -196,6 +213,10 @@ func speaks(t quantity.Typed) (quantity.System, bool) {
 func (r *reading) complete() error {
 	var missing, samples []string
 	for i, p := range r.puts {
+		if u := p.Arg.Unsaid; u != nil && math.IsNaN(p.Value) {
+			r.puts[i].Value, r.puts[i].Unsaid = u.Value, u.Says
+			continue
+		}
 		if math.IsNaN(p.Value) {
 			missing = append(missing, render.Dashed(p.Arg.Name)+" ("+p.Arg.Says+")")
 			samples = append(samples, render.Dashed(p.Arg.Name)+"="+compact(usualValue(r.k.Args[i]), p.Arg, quantity.Speech{Units: r.system}))

@@ -61,7 +61,7 @@ var may = map[string][]string{
 	"advisor": {"advisor/answer", "advisor/casefile", "advisor/condition", "advisor/diagnose", "advisor/given", "advisor/judge", "knowledge", "rules",
 		"rules/fault", "rules/link"},
 
-	"cmd/wornfit": {"cmd/wornfit/...", "advisor", "advisor/answer", "advisor/casefile", "calc/catalogue", "calc/fits", "calc/kernel", "knowledge", "rules", "rules/fault",
+	"cmd/wornfit": {"cmd/wornfit/...", "advisor", "advisor/answer", "advisor/casefile", "calc/catalogue", "calc/fits", "calc/kernel", "knowledge", "rules", "rules/fault", "rules/link",
 		"github.com/spf13/cobra", "github.com/spf13/pflag", "golang.org/x/term"},
 	"cmd/wornfit/render": {"advisor/answer", "calc/catalogue", "calc/kernel", "github.com/olekukonko/tablewriter"},
 }

@@ -27,11 +27,13 @@ type Put struct {
 	High    float64
 	From    string
 	Grade   basis.Grade
-	Brittle bool // a yield strength of a metal that has none
+	Brittle bool   // a yield strength of a metal that has none
+	Unsaid  string // what it means that it was left out; "" when it was not
 }
 
 // Ran is a calculation that was worked.
 type Ran struct {
+	Sister    bool // of a family, after the first: what went in is told above
 	Kernel    kernel.Kernel
 	Topic     string
 	Told      catalogue.Doc

@@ -3,6 +3,7 @@ package render
 import (
 	"strings"
 
+	"wornfit/calc/basis"
 	"wornfit/calc/quantity"
 )
 
@@ -12,30 +13,41 @@ func FormulaRun(l Look, r Ran, v Voice) string {
 	k := r.Kernel
 	p.Title(k.Says)
 	p.Para(indent, Dashed(k.Name)+" = "+v.Said(r.Result, ResultKind(k), k.Result))
+	if r.Sister {
+		p.working(r, v)
+		p.mind(r.Notes)
+		return p.String()
+	}
 	p.Head("Put in")
 	t := Table{Columns: []Column{{Head: "argument"}, {Head: "value", Right: true}, {Head: "what it is"}}, Title: 1}
 	for _, a := range r.Puts {
 		row := Row{Cells: []string{Dashed(a.Arg.Name), v.put(a), a.Arg.Says}}
-		if a.Metal != "" {
+		switch {
+		case a.Metal != "":
 			row.Under = []string{v.fromMetal(a)}
+		case a.Unsaid != "":
+			row.Under = []string{"not said: " + a.Unsaid}
 		}
 		t.Rows = append(t.Rows, row)
 	}
 	p.Table(t)
-	if r.ShowSteps {
-		p.working(r, v)
-	}
-	if len(r.Notes) > 0 {
-		p.Head("Mind")
-		for _, n := range r.Notes {
-			p.Item(indent, "-", upperFirst(n.Says)+source(n.Source, n.Grade.String()))
-		}
-	}
+	p.working(r, v)
+	p.mind(r.Notes)
 	p.holds(k, r.Told)
 	if r.Grade != k.Grade {
 		p.Para(indent, "The result is no better than the weakest number or note above: "+r.Grade.String()+".")
 	}
 	return p.String()
+}
+
+func (p *Page) mind(notes []basis.Note) {
+	if len(notes) == 0 {
+		return
+	}
+	p.Head("Mind")
+	for _, n := range notes {
+		p.Item(indent, "-", upperFirst(n.Says)+source(n.Source, n.Grade.String()))
+	}
 }
 
 // put says what was put in as it was typed, and where it was typed in other
@@ -65,8 +77,11 @@ func (v Voice) fromMetal(a Put) string {
 	return text + source(a.From, a.Grade.String())
 }
 
-// working shows the steps, in SI, and what the ranges were.
+// working shows the steps, in SI, and what the ranges were, if they are wanted.
 func (p *Page) working(r Ran, v Voice) {
+	if !r.ShowSteps {
+		return
+	}
 	p.Head("Worked")
 	if len(r.Steps) == 0 {
 		p.Para(indent, "This calculation shows no steps: what went in stands above, what came out at the top.")
