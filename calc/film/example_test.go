@@ -91,3 +91,17 @@ func ExampleFedTemperature() {
 	fmt.Printf("%.0f °C in the gap, %.0f leaving, film %.0f µm, %.0f W %v\n", w.Temperature-273.15, w.Leaving-273.15, 1e6*w.Film.Least, w.Film.Power, err)
 	// Output: 65 °C in the gap, 74 leaving, film 12 µm, 68 W <nil>
 }
+
+func ExampleHalfOf() {
+	// A 50 by 50 bearing with a groove 6 wide all round: two of 22, each with half of 2 kN.
+	half, err := film.HalfOf(film.Journal{Diameter: 0.05, Length: 0.05, Clearance: 50e-6, Load: 2000, Speed: 10, Viscosity: 0.04}, 0.006)
+	fmt.Printf("%.0f mm, %.0f N, %v\n", 1e3*half.Length, half.Load, err)
+	// Output: 22 mm, 1000 N, <nil>
+}
+
+func ExampleHoleLies() {
+	// A grease hole a quarter turn before the load.
+	carries, _, err := film.HoleLies(-math.Pi / 2)
+	fmt.Println(carries, err)
+	// Output: false <nil>
+}

@@ -123,3 +123,5 @@ func (o Oil) thinNote(w law, t q.Temperature) []basis.Note {
 func celsius(t q.Temperature) string { return fmt.Sprintf("%.4g °C", float64(t)-273.15) }
 
 func centistokes(ν q.Kinematic) string { return fmt.Sprintf("%.4g mm²/s", 1e6*float64(ν)) }
+
+func degrees(rad float64) string { return fmt.Sprintf("%.4g°", rad*180/math.Pi) }
