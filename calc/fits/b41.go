@@ -39,7 +39,7 @@ var b41Form = regexp.MustCompile(`^(?i)(RC|LC|LT|LN|FN)\s*([0-9]{1,2})$`)
 func ReadB41(text string) (string, error) {
 	m := b41Form.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
-		return "", refuse("inch fit", quote(text), "one of "+b41Known())
+		return "", refuse("inch fit", quote(text), "one of those tabled here, "+b41Known())
 	}
 	n, _ := strconv.Atoi(m[2]) // two digits at most
 	return strings.ToUpper(m[1]) + strconv.Itoa(n), nil
@@ -67,7 +67,7 @@ func B41(nominal q.Length, name string) (InchFit, []basis.Note, error) {
 	t := b41Tables()
 	c, ok := t.classes[name]
 	if !ok {
-		return InchFit{}, nil, refuse("inch fit", quote(name), "one of "+b41Known())
+		return InchFit{}, nil, refuse("inch fit", quote(name), "one of those tabled here, "+b41Known())
 	}
 	size := math.Round(float64(nominal)/inch*1e9) / 1e9 // so that 0.71 in made of millimetres stays in its step
 	at, sure, ok := t.at(c, size)

@@ -51,7 +51,12 @@ func keyKernels() []kernel.Kernel {
 			Name: "key_crush_torque", Says: "torque at which a parallel key or its keyway is crushed", Result: q.TorqueDim,
 			Args: []kernel.Arg{shaft, depth, length, stress("crush", "that the weakest of key, shaft and hub stands")}, Source: statics, Grade: basis.Derived,
 		}, "T = crush·key_depth·length·shaft/2",
-			func(x []float64) float64 { return shearTorque(x[0], x[1], x[2], x[3]) },
+			func(x []float64) float64 {
+				if !(x[1] < x[0]/2) {
+					return math.NaN()
+				}
+				return shearTorque(x[0], x[1], x[2], x[3])
+			},
 			func(x []float64) (float64, []basis.Note, error) {
 				d := q.Length(x[0])
 				return kernel.Plain(CrushTorque(Key{Shaft: d, Width: d / 4, Depth: q.Length(x[1]), Length: q.Length(x[2])}, q.Stress(x[3])))

@@ -47,6 +47,9 @@ func CrushTorque(k Key, crush q.Stress) (q.Torque, error) {
 	if err := k.check(); err != nil {
 		return 0, err
 	}
+	if !(k.Depth < k.Shaft/2) {
+		return 0, refuse("depth that bears", mm(k.Depth), "less than half the shaft, "+mm(k.Shaft/2))
+	}
 	if err := above0("crushing stress", mpa(crush), float64(crush)); err != nil {
 		return 0, err
 	}

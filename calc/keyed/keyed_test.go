@@ -47,9 +47,10 @@ func TestAKeyAsStrongAsItsShaft(t *testing.T) {
 	k := keyed.Key{Shaft: q.Length(d), Width: q.Length(r.In(t, "b")), Depth: 1, Length: 1}
 	shear, err := keyed.ShearTorque(k, q.Stress(tau))
 	kerneltest.Fine(t, err)
-	deep, err := keyed.CrushTorque(k, q.Stress(r.In(t, "sigma_c"))) // of a depth of 1 m
+	k.Depth = k.Width / 2
+	crush, err := keyed.CrushTorque(k, q.Stress(r.In(t, "sigma_c")))
 	kerneltest.Fine(t, err)
-	r.Want(t, "t_equal_strength", 2*float64(shear/deep))
+	r.Want(t, "t_equal_strength", 2*float64(k.Depth)*float64(shear/crush))
 	r.Want(t, "length", tau*math.Pi*d*d*d/16/float64(shear))
 }
 
@@ -200,7 +201,11 @@ func TestRefusals(t *testing.T) {
 			return err
 		}},
 		{"no crushing strength", "crushing stress", func() error {
-			_, err := keyed.CrushTorque(keyed.Key{Shaft: 1, Width: .1, Depth: 1, Length: 1}, -1)
+			_, err := keyed.CrushTorque(keyed.Key{Shaft: 1, Width: .1, Depth: .1, Length: 1}, -1)
+			return err
+		}},
+		{"a key down to the middle", "depth that bears", func() error {
+			_, err := keyed.CrushTorque(keyed.Key{Shaft: 1, Width: .1, Depth: .5, Length: 1}, 1)
 			return err
 		}},
 		{"no joint", "diameter of the joint", pin(func(p *keyed.RoundPins) { p.Joint = 0 })},

@@ -20,7 +20,7 @@ func notchKernels() []kernel.Kernel {
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
 			Name: "notch_sensitivity", Says: "how much of a notch's factor fatigue feels in bending", Result: q.Number,
-			Args:   []kernel.Arg{radius, strengthArg("tensile", "tensile strength of the steel", softestNotch, hardestBending, 1)},
+			Args:   []kernel.Arg{radius, strengthArg("steel_tensile", "tensile strength of the steel", softestNotch, hardestBending, 1)},
 			Source: shigley, Grade: basis.Memory,
 		}, "q = 1/(1 + √a/√r), √a = 0.246 − 3.08e−3·S + 1.51e−5·S² − 2.67e−8·S³ (S kpsi, √a √in)",
 			func(x []float64) float64 { return notchSensitivity(x[1], x[0]) },
@@ -29,7 +29,7 @@ func notchKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "notch_sensitivity_twisting", Says: "how much of a notch's factor fatigue feels in torsion", Result: q.Number,
-			Args:   []kernel.Arg{radius, strengthArg("tensile", "tensile strength of the steel", softestNotch, hardestTwisting, 1)},
+			Args:   []kernel.Arg{radius, strengthArg("steel_tensile", "tensile strength of the steel", softestNotch, hardestTwisting, 1)},
 			Source: shigley, Grade: basis.Memory,
 		}, "q = 1/(1 + √a/√r), √a = 0.190 − 2.51e−3·S + 1.35e−5·S² − 2.67e−8·S³ (S kpsi, √a √in)",
 			func(x []float64) float64 { return notchSensitivityTwisting(x[1], x[0]) },
@@ -68,7 +68,7 @@ func enduranceKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "endurance_limit", Says: "stress amplitude a steel shaft stands for ever", Result: q.StressDim,
 			Args: []kernel.Arg{
-				strengthArg("tensile", "tensile strength of the steel", 1e8, 2.5e9, 1),
+				strengthArg("steel_tensile", "tensile strength of the steel", 1e8, 2.5e9, 1),
 				whole("surface_part", "surface factor"), whole("size_part", "size factor"), whole("load_part", "load factor"),
 				whole("reliable_part", "reliability factor"), whole("kept_part", "part kept by a treatment, 1 for none"),
 			},
@@ -85,7 +85,7 @@ func surfaceKernel(f Finish, name string) kernel.Kernel {
 	p := finishes[f]
 	return kernel.Make(kernel.Kernel{
 		Name: name, Says: "part of the endurance limit a " + string(f) + " surface leaves", Result: q.Number,
-		Args:   []kernel.Arg{strengthArg("tensile", "tensile strength of the steel", softestSurface, hardestSurface, -1)},
+		Args:   []kernel.Arg{strengthArg("steel_tensile", "tensile strength of the steel", softestSurface, hardestSurface, -1)},
 		Source: shigley, Grade: basis.Memory,
 	}, "ka = "+number(p.a)+"·Su^"+number(p.b)+", no more than 1 (Su in MPa)",
 		func(x []float64) float64 { return p.at(x[0]) },

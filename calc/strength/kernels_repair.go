@@ -10,7 +10,7 @@ import (
 )
 
 func seatKernels() []kernel.Kernel {
-	tensile := []kernel.Arg{strengthArg("tensile", "tensile strength of the steel", softestSeat, hardestSeat, 1)}
+	tensile := []kernel.Arg{strengthArg("steel_tensile", "tensile strength of the steel", softestSeat, hardestSeat, 1)}
 	seat := func(name, says, formula string, value func(tensile float64) float64, worked func(q.Stress) (EdgeFactors, []basis.Note, error), pick func(EdgeFactors) float64) kernel.Kernel {
 		return kernel.Make(kernel.Kernel{
 			Name: name, Says: says, Result: q.Number, Args: tensile, Source: din743, Grade: basis.Memory,

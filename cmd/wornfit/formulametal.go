@@ -38,6 +38,9 @@ var metalColumns = map[string]struct {
 // saying whose.
 const onlySide = "material"
 
+// onlySteel is the side of a calculation that holds for steel alone.
+const onlySteel = "steel"
+
 // partWords are the parts that may stand for it where the calculation's name
 // says so: hub=steel-1045 for the give of a hub.
 var partWords = []string{"shaft", "hub", "bush", "sleeve", "pin", "key", "ring", "housing", "gear", "bolt", "screw", "filler", "part"}
@@ -192,6 +195,9 @@ func (r *reading) metal(side, id string) error {
 			hint = "did you mean " + near + "?"
 		}
 		return notUnderstood(hint, "there is no metal %s for %s", asWord(id), side)
+	}
+	if side == onlySteel && !strings.HasPrefix(id, onlySteel) {
+		return notUnderstood("give a steel, such as steel-1045; the formula is for steel alone", "%s is no steel", asWord(id))
 	}
 	for _, g := range r.given {
 		if g.side == side || r.sides[g.side][0] == r.sides[side][0] {

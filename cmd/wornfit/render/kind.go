@@ -54,12 +54,9 @@ func kindWord(kind string) string {
 	return kind
 }
 
-// Said is a value of a kind, a time in the unit people think of it in. A kind that
-// package quantity has no words for is said in SI.
+// Said is a value of a kind; running time stays in hours, as it was typed. A kind
+// that package quantity has no words for is said in SI.
 func (v Voice) Said(x float64, kind string, d quantity.Dim) string {
-	if kind == "time" {
-		return quantity.Span(x)
-	}
 	return say(v.Speech, x, kind, d)
 }
 
@@ -79,6 +76,9 @@ func SayArg(s quantity.Speech, x float64, a kernel.Arg) string { return say(s, x
 // ReadArg reads a typed value of an argument: one number with its unit. Of a kind
 // that package quantity has no units for it is the SI unit, however it is joined.
 func ReadArg(text string, a kernel.Arg) (quantity.Typed, error) {
+	if strings.Contains(a.Says, "per cent") { // 0.6% of carbon is 0.6 there, not 0.006
+		text = strings.TrimSuffix(strings.TrimSpace(text), "%")
+	}
 	if _, known := quantity.Kinds[ArgKind(a)]; known {
 		t, err := quantity.ParseKind(text, ArgKind(a))
 		if err == nil {

@@ -102,8 +102,8 @@ func Limits(l Look, a LimitsPage, units quantity.System) string {
 
 // sourceOf says where a system's limits are from.
 var sourceOf = map[string]string{
-	"ISO 286":    "Limits from ISO 286-1:2010, as other publications print them; sizes at 20 °C.",
-	"ANSI B4.1":  "Limits from ANSI B4.1-1967, as handbooks print them; sizes at 68 °F.",
+	"ISO 286":    "Limits from ISO 286-1:2010, as other publications print them; sizes at 20 °C, rounded to the inside of their width.",
+	"ANSI B4.1":  "Limits from ANSI B4.1-1967, as handbooks print them; sizes at 68 °F, rounded to the inside of their width.",
 	"everything": "From ISO 286-1:2010 and ANSI B4.1-1967, as other publications print them; which pairs are recommended is from memory.",
 }
 
