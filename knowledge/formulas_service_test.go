@@ -19,7 +19,7 @@ var chilledBush = []formula{
 	{"bush.cold", func(f figures) (float64, bool) {
 		e := assembly.Entry{Seat: f.l("bush_outside"), Interference: f.l("bush_outside") - f.l("hub_bore"), Hub: q.Expansion(f.v("hub.material.expansion")),
 			Shaft: q.Expansion(f.v("hold/press.cold_share") * f.v("hub/bush.bush_material.expansion")), Room: 293.15} // the mean down to the cold
-		return val(assembly.ShaftTemperature(e, q.Length(f.v("hold/press.entry_rate")*f.v("hub_bore"))))
+		return noted(assembly.ShaftTemperature(e, q.Length(f.v("hold/press.entry_rate")*f.v("hub_bore"))))
 	}},
 }
 

@@ -23,7 +23,7 @@ type Entry struct {
 //	T = room + (δ + gap + αs·d·(shaft − room)) / (αh·d)
 //
 // A cooled shaft makes the last term negative. A result at or below room means
-// that no heat is needed; it comes with a note.
+// that no heat is needed; it comes with a note, and so does a heat above 200 °C.
 //
 //   - Holds for: parts at one temperature each; linear mean expansion between room and the temperature reached.
 //   - Beyond: parts that cool on the way; frost or paste in the gap. Ten degrees can matter.
@@ -37,7 +37,7 @@ func HubTemperature(e Entry, gap q.Length, shaft q.Temperature) (q.Temperature, 
 	}
 	t := q.Temperature(hubTemperature(float64(e.Seat), float64(e.Interference), float64(gap), float64(e.Hub), float64(e.Shaft), float64(e.Room), float64(shaft)))
 	if t > e.Room {
-		return t, nil, nil
+		return t, tooHot(t), nil
 	}
 	return t, []basis.Note{{Says: "the shaft goes in with this clearance without heating the hub", Source: "linear expansion", Grade: basis.Derived}}, nil
 }
@@ -77,21 +77,21 @@ func EntryGap(e Entry, hub, shaft q.Temperature) (q.Length, []basis.Note, error)
 //
 // All in SI units.
 //
-//   - Holds for: linear mean expansion between room and the cold; steel has about two thirds of its warm value down to liquid nitrogen.
-//   - Beyond: what no cold reaches is refused at absolute zero; what dry ice or nitrogen reaches is for the rules to say.
+//   - Holds for: linear mean expansion between room and the cold; the mean of steel down to dry ice is 0.84 of the warm one, down to nitrogen 0.77.
+//   - Beyond: what no cold reaches is refused at absolute zero; colder than dry ice or than nitrogen comes with a note.
 //   - Source: linear expansion.
-func ShaftTemperature(e Entry, gap q.Length) (q.Temperature, error) {
+func ShaftTemperature(e Entry, gap q.Length) (q.Temperature, []basis.Note, error) {
 	if err := e.check(gap, "clearance wanted"); err != nil {
-		return 0, err
+		return 0, nil, err
 	}
 	if !(e.Shaft > 0) {
-		return 0, refuse("expansion of the shaft", perKelvin(e.Shaft), "more than 0")
+		return 0, nil, refuse("expansion of the shaft", perKelvin(e.Shaft), "more than 0")
 	}
 	t := q.Temperature(shaftTemperature(float64(e.Seat), float64(e.Interference), float64(gap), float64(e.Shaft), float64(e.Room)))
 	if !(t > 0) {
-		return 0, refuse("interference and clearance together", mm(e.Interference+gap), "less than the shaft shrinks down to absolute zero; heat the hub as well")
+		return 0, nil, refuse("interference and clearance together", mm(e.Interference+gap), "less than the shaft shrinks down to absolute zero; heat the hub as well")
 	}
-	return t, nil
+	return t, tooCold(t), nil
 }
 
 func (e Entry) check(gap q.Length, name string) error {

@@ -22,7 +22,7 @@ func TestHubTemperatureAgreesWithASecondRoute(t *testing.T) {
 		r := outside.Get(t, rows, id)
 		e := assembly.Entry{Seat: q.Length(r.In(t, "d")), Interference: q.Length(r.In(t, "delta")), Hub: q.Expansion(r.In(t, "alpha")), Room: q.Temperature(r.In(t, "room"))}
 		got, notes, err := assembly.HubTemperature(e, q.Length(r.In(t, "gap")), e.Room)
-		if err != nil || len(notes) > 0 {
+		if err != nil || len(notes) > 0 != (got > 473.15) { // above 200 °C the temper is spoken of
 			t.Fatal(notes, err)
 		}
 		r.Want(t, "hub", float64(got))
@@ -75,7 +75,7 @@ func TestGapAtTheTemperatureAskedFor(t *testing.T) {
 	}
 	small := entry
 	small.Interference = 10e-6
-	cold, err := assembly.ShaftTemperature(small, 5e-6)
+	cold, _, err := assembly.ShaftTemperature(small, 5e-6)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -137,10 +137,10 @@ func TestRefusals(t *testing.T) {
 	refused(t, "a hub at absolute zero", err, "temperature of the hub")
 	big := entry
 	big.Interference = 200e-6
-	_, err = assembly.ShaftTemperature(big, 25e-6)
+	_, _, err = assembly.ShaftTemperature(big, 25e-6)
 	refused(t, "more than any cold gives", err, "interference and clearance together")
 	big.Shaft = q.Expansion(nan)
-	_, err = assembly.ShaftTemperature(big, 25e-6)
+	_, _, err = assembly.ShaftTemperature(big, 25e-6)
 	refused(t, "unknown expansion", err, "expansion of the shaft")
 }
 

@@ -89,7 +89,7 @@ func entryKernels() []kernel.Kernel {
 			}),
 			func(x []float64) (float64, []basis.Note, error) {
 				e := Entry{Seat: q.Length(x[0]), Interference: q.Length(x[1]), Hub: 1e-5, Shaft: q.Expansion(x[3]), Room: q.Temperature(x[4])}
-				return kernel.Plain(ShaftTemperature(e, q.Length(x[2])))
+				return kernel.Noted(ShaftTemperature(e, q.Length(x[2])))
 			}),
 	}
 }

@@ -53,7 +53,7 @@ func rubbingKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "swing_speed", Says: "mean sliding speed of a swinging pin", Result: q.SpeedDim,
-			Args:   []kernel.Arg{diameter(1), arg("half_swing", "to either side of the middle, in radians", q.Number, 0, 2*math.Pi, 1), arg("cycles", "full swings there and back in a time", q.RotationDim, 0, 200, 1)},
+			Args:   []kernel.Arg{diameter(1), arg("half_swing", "angle to either side of the middle", q.Number, 0, 2*math.Pi, 1), arg("cycles", "full swings there and back in a time", q.RotationDim, 0, 200, 1)},
 			Source: "four quarter swings a cycle; worked out", Grade: basis.Derived,
 		}, "v = 2·half·d·f",
 			func(x []float64) float64 { return swingSpeed(x[0], x[1], x[2]) },

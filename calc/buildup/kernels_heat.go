@@ -8,19 +8,12 @@ import (
 	q "wornfit/calc/quantity"
 )
 
-// heatCapacityDim is that of heat per volume and warming; lineHeatDim that of heat
-// per length, J/m, which is the newton. Exponents of SI units, exact.
-var (
-	heatCapacityDim = q.Dim{Len: -1, Mass: 1, Time: -2, Temp: -1}
-	lineHeatDim     = q.ForceDim
-)
-
 func lineHeatArg(trend int8) kernel.Arg {
-	return arg("line_heat", "heat per length of bead, J/m", lineHeatDim, 1e4, 1e7, trend)
+	return arg("line_heat", "heat per length of bead", q.LineHeatDim, 1e4, 1e7, trend)
 }
 
 func capacityArg(trend int8) kernel.Arg {
-	return arg("heat_capacity", "heat per volume and warming, 4.4e6 for steel", heatCapacityDim, 1e6, 6e6, trend)
+	return arg("heat_capacity", "heat per volume and warming; 4.4 MJ/(m3 K) for steel", q.HeatCapacityDim, 1e6, 6e6, trend)
 }
 
 func heatKernels() []kernel.Kernel {
@@ -34,7 +27,7 @@ func heatKernels() []kernel.Kernel {
 	const rosenthal = "Rosenthal, from memory of welding texts; the bounds worked out"
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
-			Name: "arc_line_heat", Says: "heat an arc puts in per length of bead, J/m", Result: lineHeatDim,
+			Name: "arc_line_heat", Says: "heat an arc puts in per length of bead", Result: q.LineHeatDim,
 			Args: []kernel.Arg{arg("arc_power", "volts times amperes", q.PowerDim, 100, 50000, 1), arg("travel", "speed along the bead", q.SpeedDim, 1e-4, 0.1, -1),
 				arg("arc_efficiency", "part that goes in, 0.6 TIG, 0.8 rods and wire", q.Number, 0.2, 1, 1)},
 			Source: "arithmetic; EN 1011-1, read in a table of it", Grade: basis.Derived,

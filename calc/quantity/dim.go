@@ -62,7 +62,9 @@ var (
 	ViscosityDim    = Dim{Len: -1, Mass: 1, Time: -1}          // of an oil, dynamic
 	KinematicDim    = Dim{Len: 2, Time: -1}                    // viscosity over density, as oils are graded
 	FlowDim         = Dim{Len: 3, Time: -1}
-	CoolingDim      = Dim{Len: 2, Mass: 1, Time: -3, Temp: -1} // heat lost per kelvin warmer
+	CoolingDim      = Dim{Len: 2, Mass: 1, Time: -3, Temp: -1}  // heat lost per kelvin warmer
+	HeatCapacityDim = Dim{Len: -1, Mass: 1, Time: -2, Temp: -1} // J/(m3 K)
+	LineHeatDim     = ForceDim                                  // J/m: heat along a bead
 )
 
 // Kinds maps the word a vocabulary entry uses for `quantity:` to its Dim.
@@ -75,6 +77,7 @@ var Kinds = map[string]Dim{
 	"money": MoneyDim, "price-by-mass": PriceByMassDim, "rate": RateDim, "wear-rate": WearRateDim, "angle": Number,
 	"specific-wear": SpecificWearDim,
 	"viscosity":     ViscosityDim, "kinematic-viscosity": KinematicDim, "flow": FlowDim, "cooling": CoolingDim,
+	"heat-capacity": HeatCapacityDim, "line-heat": LineHeatDim,
 	"hardness-hrc": HardnessHRC, "hardness-hb": HardnessHB, "hardness-hv": HardnessHV,
 }
 

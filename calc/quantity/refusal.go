@@ -47,7 +47,7 @@ func (d Dim) String() string {
 var kindNames = nameKinds()
 
 func nameKinds() map[Dim]string {
-	shadow := map[string]bool{"energy": true, "wear-rate": true, "angle": true, "specific-wear": true}
+	shadow := map[string]bool{"energy": true, "wear-rate": true, "angle": true, "specific-wear": true, "line-heat": true}
 	names := make([]string, 0, len(Kinds))
 	for k := range Kinds {
 		names = append(names, k)
@@ -77,6 +77,8 @@ var examples = map[string][]string{
 	"kinematic-viscosity": {"mm2/s", "m2/s"},
 	"flow":                {"L/min", "in3/min"},
 	"cooling":             {"W/K"},
+	"heat-capacity":       {"MJ/(m3 K)", "J/(mm3 K)"},
+	"line-heat":           {"J/mm", "kJ/in"},
 }
 
 // writeIn is the advice to use the units of a kind; a text is repeated with

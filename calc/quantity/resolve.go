@@ -105,9 +105,9 @@ func (w wish) check(u Unit, word, text string) (Unit, *Refusal) {
 // energy from a torque. A speed may be written in any unit of speed or wear.
 func (w wish) suits(u Unit) bool {
 	switch w.kind {
-	case "angle", "energy":
+	case "angle", "energy", "line-heat":
 		return u.kind() == w.kind
-	case "number", "torque":
+	case "number", "torque", "force":
 		return u.kind() == w.kind || u.Name == "%"
 	}
 	return true

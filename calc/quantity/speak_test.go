@@ -149,6 +149,8 @@ func TestSaid(t *testing.T) {
 		{"viscosity", 0.046, "46 mPa s", "46 mPa s"},
 		{"kinematic-viscosity", 68e-6, "68 mm2/s", "68 mm2/s"},
 		{"flow", 1e-5, "0.6 L/min", "36.6 in3/min"},
+		{"heat-capacity", 4.4e6, "4.4 MJ/(m3 K)", "4.4 MJ/(m3 K)"},
+		{"line-heat", 720e3, "720 J/mm", "18.3 kJ/in"},
 		{"cooling", 1.5, "1.5 W/K", "1.5 W/K"},
 		{"number", math.NaN(), "not known", "not known"},
 		{"force", math.Inf(1), "without limit", "without limit"},

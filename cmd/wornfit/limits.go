@@ -86,7 +86,7 @@ func runNear(w world, f *flags, a limitsAsked) error {
 	if err != nil {
 		return err
 	}
-	page := render.NearPage{Nominal: length(near.size.nominal), Wanted: span(near.least, near.most)}
+	page := render.NearPage{Nominal: length(near.size.nominal), Wanted: span(near.least, near.most), OfEach: nearOfEach}
 	shown := map[string]int{}
 	for _, c := range list {
 		if shown[c.System]++; shown[c.System] > nearOfEach {

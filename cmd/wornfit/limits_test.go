@@ -22,6 +22,7 @@ type limitsJSON struct {
 		Grade string
 	}
 	Clearance *struct{ Min, Max float64 }
+	OfEach    int `json:"of_each_system"`
 	Near      []struct {
 		Name      string
 		Off       float64
@@ -116,7 +117,7 @@ func TestNearFindsTheFit(t *testing.T) {
 		{"25", "--near", "0.020 mm to 0.074 mm clearance"},
 	} {
 		got := limitsOf(t, args...)
-		if len(got.Near) != 12 || got.Near[0].Name != "H8/f7" || got.Near[0].Off > 1e-10 {
+		if len(got.Near) != 3*got.OfEach || got.OfEach == 0 || got.Near[0].Name != "H8/f7" || got.Near[0].Off > 1e-10 {
 			t.Errorf("%q: %+v", args, got.Near)
 		}
 	}
@@ -127,6 +128,16 @@ func TestNearFindsTheFit(t *testing.T) {
 	// H7/k6: +21 0 and +15 +2
 	if got := limitsOf(t, "--near", "0.015 mm tight to 0.019 mm free at 25"); got.Near[0].Name != "H7/k6" || got.Near[0].Off > 1e-10 {
 		t.Errorf("H7/k6 by both ends: %+v", got.Near[0])
+	}
+}
+
+// A pair of classes is one fit, with the stroke between or without; RC 4 is no pair.
+func TestAFitTypedWithSpaces(t *testing.T) {
+	for spaced, plain := range map[string]string{"25 H7 p6": "25 H7/p6", "25 H7 / p6": "25 H7/p6", "1 in RC 4": "1 in RC4"} {
+		want := try(t, nil, "limits", plain)
+		if got := try(t, nil, "limits", spaced); want.code != exitDone || got.out != want.out {
+			t.Errorf("%s: %s%s", spaced, got.out, got.err)
+		}
 	}
 }
 

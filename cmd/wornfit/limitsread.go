@@ -20,7 +20,7 @@ type sized struct {
 
 var (
 	// classTail is what stands at the end of '25 mm H7/p6' or '1 in RC4'.
-	classTail = regexp.MustCompile(`^(.*?)\s*((?:[Rr][Cc]|[Ll][CcTtNn]|[Ff][Nn])\s*[0-9]+|(?:[A-Z]{1,2}|[a-z]{1,2})[0-9]+(?:\s*/\s*[A-Za-z]*[0-9]*)?)$`)
+	classTail = regexp.MustCompile(`^(.*?)\s*((?:[Rr][Cc]|[Ll][CcTtNn]|[Ff][Nn])\s*[0-9]+|(?:[A-Z]{1,2}|[a-z]{1,2})[0-9]+(?:\s*/\s*[A-Za-z]*[0-9]*|\s+[A-Za-z]{1,2}[0-9]+)?)$`)
 	nearForm  = regexp.MustCompile(`^(.+?)\s*(clearance|free|loose|interference|tight)\s*(?:(?:at|on)\s+(.+))?$`)
 	bothForm  = regexp.MustCompile(`^(.+?)\s*(?:interference|tight)\s+to\s+(.+?)\s*(?:clearance|free|loose)\s*(?:(?:at|on)\s+(.+))?$`)
 )
@@ -51,10 +51,16 @@ func (a limitsAsked) read() (sized, string, error) {
 		return size, "", err
 	}
 	class := strings.Join(strings.Fields(m[2]), "")
-	if _, err := stdfits.ReadB41(class); err == nil && size.assumed {
-		return size, "", notUnderstood("write "+head+" in, or "+head+" mm", "in %q the size %s of an inch fit has no unit", text, head)
+	if _, err := stdfits.ReadB41(class); err == nil {
+		if size.assumed {
+			return size, "", notUnderstood("write "+head+" in, or "+head+" mm", "in %q the size %s of an inch fit has no unit", text, head)
+		}
+		return size, class, nil
 	}
-	return size, class, nil
+	if strings.Contains(class, "/") {
+		return size, class, nil
+	}
+	return size, strings.Join(strings.Fields(m[2]), "/"), nil // H7 p6 is H7/p6
 }
 
 // readSize reads a nominal size; a bare number is in mm, as on drawings.

@@ -35,6 +35,7 @@ var kinds = []struct {
 	{quantity.KinematicDim, "viscosity over density", "mm2/s", ""},
 	{quantity.FlowDim, "flow", "L/min", ""},
 	{quantity.CoolingDim, "cooling", "W/K", ""},
+	{quantity.HeatCapacityDim, "heat capacity by volume", "MJ/(m3 K)", ""},
 	{quantity.MoneyDim, "money", "EUR", ""},
 	{quantity.RateDim, "money by time", "EUR/h", ""},
 	{quantity.PriceByMassDim, "price by mass", "EUR/kg", ""},

@@ -38,6 +38,8 @@ func kind(name string, d quantity.Dim) string {
 	switch {
 	case d == quantity.EnergyDim && last == "energy":
 		return "energy"
+	case d == quantity.LineHeatDim && strings.HasSuffix(name, "line_heat"):
+		return "line-heat"
 	case d == quantity.SpecificWearDim && words[0] == "wear":
 		return "specific-wear"
 	case d == quantity.WearRateDim && strings.HasSuffix(name, "wear_rate"):

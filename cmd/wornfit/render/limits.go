@@ -58,6 +58,7 @@ type NearPage struct {
 	Nominal float64   `json:"nominal"`
 	Wanted  Span      `json:"wanted"`
 	Near    []NearFit `json:"near"`
+	OfEach  int       `json:"of_each_system"` // listed at most
 }
 
 // NearFit is one of them; Off is the farthest a pair can lie from what is wanted.
@@ -255,7 +256,7 @@ func Near(l Look, a NearPage, units quantity.System) string {
 		p.Table(t)
 	}
 	p.Blank()
-	p.Para(0, "Off by: the farthest a pair made to the fit can lie from what is wanted. Of equals the widest, which is the easiest to make, stands first.")
+	p.Para(0, "Off by: the farthest a pair made to the fit can lie from what is wanted. Of equals the widest, which is the easiest to make, stands first. Listed are the nearest "+strconv.Itoa(a.OfEach)+" of each system.")
 	for _, f := range a.Near {
 		for _, n := range f.Notes {
 			p.Item(0, "-", n.Says+" ("+n.Grade+")")

@@ -151,8 +151,8 @@ var toASCII = strings.NewReplacer(
 	"ä", "ae", "ö", "oe", "ü", "ue", "ß", "ss", "é", "e", "è", "e", "à", "a", "\u00a0", " ")
 
 // asTyped is a first word that keeps its small letter: a file, a place in one,
-// a name with points in it.
-var asTyped = regexp.MustCompile(`^[^\s:]+(\.[A-Za-z]|:[0-9])`)
+// a name with points in it, the letter of a formula.
+var asTyped = regexp.MustCompile(`^([^\s:]+(\.[A-Za-z]|:[0-9])|[^aA\s][ ,])`)
 
 func upperFirst(s string) string {
 	if asTyped.MatchString(s) {
