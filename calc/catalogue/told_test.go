@@ -80,8 +80,8 @@ func TestToldDoesNotGuess(t *testing.T) {
 	}
 }
 
-// inPlainNames calls a function that a doc comment names by the one kernel it is
-// behind, as it is typed, else in small words. A name of one word without its
+// inPlainNames calls a function that a doc comment names by the one or two kernels it is
+// behind, as they are typed, else in small words. A name of one word without its
 // package may be a word like any other and is left.
 func inPlainNames(told map[string]catalogue.Doc) map[string]catalogue.Doc {
 	kernels := map[string][]string{}
@@ -89,13 +89,19 @@ func inPlainNames(told map[string]catalogue.Doc) map[string]catalogue.Doc {
 		_, function, _ := strings.Cut(d.Function, ".")
 		kernels[function] = append(kernels[function], kernel)
 	}
+	for _, list := range kernels {
+		slices.Sort(list)
+	}
 	named := regexp.MustCompile(`\b[a-z]+\.[A-Z][A-Za-z0-9]*\b|\b[A-Z][a-z0-9]+([A-Z][a-z0-9]+)+\b`)
+	noted := regexp.MustCompile(`(noted as extrapolated)`)
 	hump := regexp.MustCompile(`([a-z0-9])([A-Z])`)
 	plain := func(text string) string {
+		// a kernel is not worked outside the ranges of its arguments, its function is
+		text = noted.ReplaceAllString(text, "$1 (refused outside the ranges it wants)")
 		return named.ReplaceAllStringFunc(text, func(name string) string {
 			name = name[strings.Index(name, ".")+1:]
-			if list := kernels[name]; len(list) == 1 {
-				return strings.ReplaceAll(list[0], "_", "-")
+			if list := kernels[name]; len(list) == 1 || len(list) == 2 {
+				return strings.ReplaceAll(strings.Join(list, " or "), "_", "-")
 			}
 			return strings.ToLower(hump.ReplaceAllString(name, "$1 $2"))
 		})

@@ -57,7 +57,7 @@ func BacklashAt(p Pair, before, shift q.Length) (Backlash, []basis.Note, error) 
 // The factor is 0.728 at 20° and 0.517 at 14.5°.
 //
 //   - Holds for: small shifts. It is the exact growth as the shift goes to nought; 1.6 % short of it at a tenth of a module on 20 and 40 teeth.
-//   - Beyond: use BacklashAt. Square to the tooth the play is less, by the cosine.
+//   - Beyond: work the play exactly from both axes. Square to the tooth the play is less, by the cosine.
 //   - Source: from memory of Machinery's Handbook and AGMA 2002; worked out as the limit of BacklashAt.
 func BacklashByRule(pressure float64, shift q.Length) (q.Length, error) {
 	if err := firstOf(checkPressure(pressure), finite("shift of the axes", mm(shift), float64(shift))); err != nil {
