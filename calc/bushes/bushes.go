@@ -89,7 +89,7 @@ func Of(k Kind) []Bush {
 // nearest at or over it; there may be several outsides to a bore. Where the table
 // has none on one side that list is empty.
 //
-//   - Holds for: nominal sizes; what comes of them in place is the class BoreInPlace.
+//   - Holds for: nominal sizes; pressed in place they close in to the class given for that. The table is a selection: makers list more.
 //   - Beyond: refused where the table has no bore on either side, or the kind is not one of the three.
 //   - Source: ISO 2795, ISO 3547-1, ISO 4379 as each row says, mostly from memory, which is noted.
 func ByBore(k Kind, bore q.Length) (under, over []Bush, notes []basis.Note, err error) {
@@ -99,7 +99,7 @@ func ByBore(k Kind, bore q.Length) (under, over []Bush, notes []basis.Note, err 
 // ByOutside returns the bushes of the nearest outside at or under the bore of a
 // housing, and of the nearest at or over it.
 //
-//   - Holds for: nominal sizes, the housing bored to the class Housing.
+//   - Holds for: nominal sizes, the housing bored to the class given for it. The table is a selection: makers list more.
 //   - Beyond: refused where the table has no outside on either side, or the kind is not one of the three.
 //   - Source: ISO 2795, ISO 3547-1, ISO 4379 as each row says, mostly from memory, which is noted.
 func ByOutside(k Kind, housing q.Length) (under, over []Bush, notes []basis.Note, err error) {

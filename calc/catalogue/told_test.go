@@ -9,6 +9,7 @@ import (
 	"go/parser"
 	"go/token"
 	"os"
+	"path"
 	"path/filepath"
 	"regexp"
 	"slices"
@@ -21,6 +22,38 @@ import (
 
 var update = flag.Bool("update", false, "write told.json anew from the doc comments")
 
+// tellers tell of the kernels whose function the source does not show: the name is
+// put together, or several documented functions stand beside it. The first that
+// fits counts.
+var tellers = []struct{ topic, kernels, function string }{
+	{"assembly", "cold_expansion_*", "MeanContraction"},
+	{"assembly", "grab_time_along_*", "GrabTimeAlong"},
+	{"assembly", "grab_time_*", "GrabTime"},
+	{"assembly", "grab_estimate_*", "GrabEstimate"},
+	{"buildup", "carbon_equivalent", "CarbonEquivalent"},
+	{"bushes", "*_bore_*", "ByBore"},
+	{"bushes", "*_outside_*", "ByOutside"},
+	{"fits", "held_grade", "HeldGrade"},
+	{"gears", "form_factor", "FormFactor"},
+	{"gears", "velocity_factor", "VelocityFactor"},
+	{"rolling", "c?_clearance_*", "InternalClearance"},
+	{"rolling", "race_heat_loss", "Working"},
+}
+
+// teller is the function named for a kernel in tellers, or "".
+func teller(t *testing.T, topic, kernel string) string {
+	for _, r := range tellers {
+		fits, err := path.Match(r.kernels, kernel)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if fits && r.topic == topic {
+			return r.function
+		}
+	}
+	return ""
+}
+
 // What is told of a kernel is the doc comment of the function its Worked calls.
 func TestToldIsWhatTheDocCommentsSay(t *testing.T) {
 	told := map[string]catalogue.Doc{}
@@ -28,15 +61,22 @@ func TestToldIsWhatTheDocCommentsSay(t *testing.T) {
 	for _, topic := range catalogue.Topics() {
 		p := readTopic(t, topic.Name)
 		for _, k := range topic.Kernels {
-			if d, ok := p.told(k.Name); ok {
+			d, ok := p.told(k.Name)
+			if f := teller(t, topic.Name, k.Name); f != "" {
+				if ok {
+					t.Errorf("%s is found without being named in tellers", k.Name)
+				}
+				d, ok = p.docs[f]
+			}
+			if ok {
 				told[k.Name] = d
 			} else {
 				silent = append(silent, k.Name)
 			}
 		}
 	}
-	if len(silent)*4 > len(told) { // one in five: names put together from words are not followed
-		t.Errorf("nothing is told of %d kernels beside %d: %s", len(silent), len(told), strings.Join(silent, ", "))
+	if len(silent) > 0 {
+		t.Errorf("nothing is told of %s; name their functions in tellers", strings.Join(silent, ", "))
 	}
 	told = inPlainNames(told)
 	var text bytes.Buffer
