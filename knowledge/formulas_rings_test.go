@@ -75,7 +75,7 @@ var rebushed = []formula{
 // Rings in rings, in each file that has them, are the rings of calc.
 func TestRingsInRulesAreThoseOfCalc(t *testing.T) {
 	held(t, "shaft-sleeve-press+hub-leave+fit-press", "press-fit", sleeved, 100)
-	held(t, "shaft-leave+hub-re-line", "running", relined, 50) // half the draws have no ring: the lining is larger than its shell
+	held(t, "shaft-leave+hub-re-line", "running", relined, 50)                    // half the draws have no ring: the lining is larger than its shell
 	held(t, "shaft-leave+hub-re-bush-press+fit-press", "press-fit", rebushed, 50) // nor have these, where the bore is drawn larger than the hole
 }
 

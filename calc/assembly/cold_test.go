@@ -58,10 +58,10 @@ func TestSteelInDryIce(t *testing.T) {
 
 func TestContractionRefusals(t *testing.T) {
 	_, _, err := assembly.MeanContraction("unobtainium", 100)
-	refused(t, "unknown metal", err, "metal")
+	kerneltest.Blames(t, "unknown metal", err, "metal")
 	for _, at := range []q.Temperature{20, 280, q.Temperature(math.NaN())} {
 		_, _, err = assembly.MeanContraction("steel", at)
-		refused(t, "too cold, too warm, unknown", err, "temperature")
+		kerneltest.Blames(t, "too cold, too warm, unknown", err, "temperature")
 	}
 }
 

@@ -107,18 +107,18 @@ func TestCoolingRefusals(t *testing.T) {
 		b := good
 		c.spoil(&b)
 		_, _, err := assembly.TimeConstant(b)
-		refused(t, c.blame, err, c.blame)
+		kerneltest.Blames(t, c.blame, err, c.blame)
 		_, err = assembly.Biot(b)
-		refused(t, c.blame, err, c.blame)
+		kerneltest.Blames(t, c.blame, err, c.blame)
 	}
 	_, _, err := assembly.CoolingTime(good, 573, 280, 293)
-	refused(t, "colder than the air", err, "temperature reached")
+	kerneltest.Blames(t, "colder than the air", err, "temperature reached")
 	_, _, err = assembly.CoolingTime(good, 573, 600, 293)
-	refused(t, "hotter than at first", err, "temperature reached")
+	kerneltest.Blames(t, "hotter than at first", err, "temperature reached")
 	_, _, err = assembly.CoolingTime(good, -5, 280, 293)
-	refused(t, "below zero", err, "temperature at first")
+	kerneltest.Blames(t, "below zero", err, "temperature at first")
 	_, _, err = assembly.Carried(good, 573, 293, -1)
-	refused(t, "before the start", err, "wait")
+	kerneltest.Blames(t, "before the start", err, "wait")
 }
 
 func ExampleCarried() {

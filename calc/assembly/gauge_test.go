@@ -64,7 +64,7 @@ func TestGoGaugeRefusals(t *testing.T) {
 		g := plug
 		c.spoil(&g)
 		_, _, err := assembly.HotGoGauge(g)
-		refused(t, c.blame, err, c.blame)
+		kerneltest.Blames(t, c.blame, err, c.blame)
 	}
 }
 

@@ -116,7 +116,7 @@ func TestGrabTimeAgreesWithTheReference(t *testing.T) {
 			j.HubAt = q.Temperature(h.At + 273.15)
 			got, _, err := assembly.GrabTime(j, assembly.Centred)
 			if h.S == 0 {
-				refused(t, "does not go on", err, "temperature of the hub")
+				kerneltest.Blames(t, "does not go on", err, "temperature of the hub")
 				continue
 			}
 			kerneltest.Fine(t, err)
@@ -310,13 +310,13 @@ func TestGrabRefusals(t *testing.T) {
 		c.spoil(&j)
 		for _, f := range []grabbing{assembly.GrabTime, assembly.GrabTimeAlong, assembly.GrabEstimate} {
 			_, _, err := f(j, assembly.Centred)
-			refused(t, c.blame, err, c.blame)
+			kerneltest.Blames(t, c.blame, err, c.blame)
 		}
 	}
 	_, _, err := assembly.GrabTime(plate(2), assembly.Bare+1)
-	refused(t, "lying nowhere", err, "lie")
+	kerneltest.Blames(t, "lying nowhere", err, "lie")
 	_, _, _, err = assembly.GrabWindow(assembly.Joining{})
-	refused(t, "nothing stated", err, "seat")
+	kerneltest.Blames(t, "nothing stated", err, "seat")
 }
 
 func ExampleGrabWindow() {

@@ -1,14 +1,12 @@
 package assembly_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"strings"
 	"testing"
 
 	"wornfit/calc/assembly"
-	"wornfit/calc/basis"
 	"wornfit/calc/kernel/kerneltest"
 	"wornfit/calc/outside"
 	q "wornfit/calc/quantity"
@@ -131,25 +129,17 @@ func TestRefusals(t *testing.T) {
 		e, gap, shaft := entry, q.Length(25e-6), entry.Room
 		c.spoil(&e, &gap, &shaft)
 		_, _, err := assembly.HubTemperature(e, gap, shaft)
-		refused(t, c.what, err, c.blame)
+		kerneltest.Blames(t, c.what, err, c.blame)
 	}
 	_, _, err := assembly.EntryGap(entry, 0, entry.Room)
-	refused(t, "a hub at absolute zero", err, "temperature of the hub")
+	kerneltest.Blames(t, "a hub at absolute zero", err, "temperature of the hub")
 	big := entry
 	big.Interference = 200e-6
 	_, _, err = assembly.ShaftTemperature(big, 25e-6)
-	refused(t, "more than any cold gives", err, "interference and clearance together")
+	kerneltest.Blames(t, "more than any cold gives", err, "interference and clearance together")
 	big.Shaft = q.Expansion(nan)
 	_, _, err = assembly.ShaftTemperature(big, 25e-6)
-	refused(t, "unknown expansion", err, "expansion of the shaft")
-}
-
-func refused(t *testing.T, what string, err error, blame string) {
-	t.Helper()
-	var refusal *basis.Refusal
-	if !errors.As(err, &refusal) || refusal.Name != blame {
-		t.Errorf("%s: err = %v, want %s blamed", what, err, blame)
-	}
+	kerneltest.Blames(t, "unknown expansion", err, "expansion of the shaft")
 }
 
 func ExampleHubTemperature() {

@@ -17,10 +17,6 @@ func Kernels() []kernel.Kernel {
 	return slices.Concat(entryKernels(), coldKernels(), coolingKernels(), soakKernels(), grabKernels())
 }
 
-func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {
-	return kernel.Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
-}
-
 func entryKernels() []kernel.Kernel {
 	seat := func(trend int8) kernel.Arg {
 		return kernel.Arg{Name: "seat", Says: "diameter of the joint", Dim: q.LengthDim, Range: interval.Of(1e-3, 2), Trend: trend}

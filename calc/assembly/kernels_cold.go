@@ -19,7 +19,7 @@ func coldKernels() []kernel.Kernel {
 		}
 		out = append(out, kernel.Make(kernel.Kernel{
 			Name: "cold_expansion_" + strings.ReplaceAll(metal, " ", "_"), Says: "mean expansion of " + metal + " from 20 °C down to a deep cold", Result: q.ExpansionDim,
-			Args: []kernel.Arg{arg("cold", "temperature", q.TemperatureDim, coldest, nearRoom, 1)}, Source: source, Grade: grade,
+			Args: []kernel.Arg{kernel.Takes("cold", "temperature", q.TemperatureDim, coldest, nearRoom, 1)}, Source: source, Grade: grade,
 		}, "α = (size lost, as a part)/(20 °C − T)",
 			func(x []float64) float64 { return value(x[0]) },
 			func(x []float64) (float64, []basis.Note, error) {

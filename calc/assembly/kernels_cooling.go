@@ -12,10 +12,10 @@ const lumped = "lumped heat balance, any text on heat transfer"
 
 func bodyArgs(trend int8) []kernel.Arg {
 	return []kernel.Arg{
-		arg("depth", "volume over surface: half a plate's thickness, a quarter of a bar's diameter", q.LengthDim, 0.2e-3, 0.2, trend),
-		arg("density", "of the part", q.DensityDim, 1000, 20000, trend),
-		arg("specific_heat", "mean", q.SpecificHeatDim, 100, 1000, trend),
-		arg("film", "in still air about 25 W/(m² K)", q.FilmDim, 1, 1000, -trend),
+		kernel.Takes("depth", "volume over surface: half a plate's thickness, a quarter of a bar's diameter", q.LengthDim, 0.2e-3, 0.2, trend),
+		kernel.Takes("density", "of the part", q.DensityDim, 1000, 20000, trend),
+		kernel.Takes("specific_heat", "mean", q.SpecificHeatDim, 100, 1000, trend),
+		kernel.Takes("film", "in still air about 25 W/(m² K)", q.FilmDim, 1, 1000, -trend),
 	}
 }
 
@@ -29,7 +29,7 @@ const wellConducting = 50 // W/(m K): plain steel, from memory of any handbook
 
 func coolingKernels() []kernel.Kernel {
 	at := func(name string, trend int8) kernel.Arg {
-		return arg(name, "temperature", q.TemperatureDim, 70, 1300, trend)
+		return kernel.Takes(name, "temperature", q.TemperatureDim, 70, 1300, trend)
 	}
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
@@ -41,8 +41,8 @@ func coolingKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "biot", Says: "how much a part lags inside; above 0.1 it is not of one temperature", Result: q.Number,
 			Args: []kernel.Arg{
-				arg("depth", "volume over surface", q.LengthDim, 0.2e-3, 0.2, 1), arg("film", "heat passed on by the surface", q.FilmDim, 1, 1000, 1),
-				arg("conductivity", "of the part", q.ConductivityDim, 5, 450, -1),
+				kernel.Takes("depth", "volume over surface", q.LengthDim, 0.2e-3, 0.2, 1), kernel.Takes("film", "heat passed on by the surface", q.FilmDim, 1, 1000, 1),
+				kernel.Takes("conductivity", "of the part", q.ConductivityDim, 5, 450, -1),
 			}, Source: "definition", Grade: basis.Derived,
 		}, "Bi = h·depth/k",
 			func(x []float64) float64 { return x[1] * x[0] / x[2] },
@@ -64,7 +64,7 @@ func coolingKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "carried_temperature", Says: "how warm a part still is after a wait", Result: q.TemperatureDim,
-			Args: append(bodyArgs(0), at("from", 1), at("around", 1), arg("wait", "on the way", q.TimeDim, 0, 36000, 0)), Source: lumped, Grade: basis.Derived,
+			Args: append(bodyArgs(0), at("from", 1), at("around", 1), kernel.Takes("wait", "on the way", q.TimeDim, 0, 36000, 0)), Source: lumped, Grade: basis.Derived,
 		}, "T = around + (from − around)·exp(−t/τ)",
 			func(x []float64) float64 { return carried(timeConstant(x[1]*x[2], x[0], x[3]), x[4], x[5], x[6]) },
 			func(x []float64) (float64, []basis.Note, error) {
@@ -73,10 +73,10 @@ func coolingKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "hot_go_gauge", Says: "size to turn a plug to that drops into the bore when it is hot enough", Result: q.LengthDim,
 			Args: []kernel.Arg{
-				arg("shaft", "largest over its seat, at room temperature", q.LengthDim, 1e-3, 2, 1), arg("gap", "clearance wanted for entry", q.LengthDim, 0, 5e-3, 1),
-				arg("lost", "that the hub cools between trying and fitting", q.ChangeDim, 0, 300, 1), arg("hub_expansion", "mean", q.ExpansionDim, 0, 100e-6, 1),
-				arg("shaft_expansion", "mean", q.ExpansionDim, 0, 100e-6, 0), arg("shaft_warmer", "than the room; below 0 out of the cold", q.ChangeDim, -250, 300, 1),
-				arg("plug_expansion", "mean", q.ExpansionDim, 0, 100e-6, 0), arg("plug_warmer", "than the room when it is tried", q.ChangeDim, -50, 300, -1),
+				kernel.Takes("shaft", "largest over its seat, at room temperature", q.LengthDim, 1e-3, 2, 1), kernel.Takes("gap", "clearance wanted for entry", q.LengthDim, 0, 5e-3, 1),
+				kernel.Takes("lost", "that the hub cools between trying and fitting", q.ChangeDim, 0, 300, 1), kernel.Takes("hub_expansion", "mean", q.ExpansionDim, 0, 100e-6, 1),
+				kernel.Takes("shaft_expansion", "mean", q.ExpansionDim, 0, 100e-6, 0), kernel.Takes("shaft_warmer", "than the room; below 0 out of the cold", q.ChangeDim, -250, 300, 1),
+				kernel.Takes("plug_expansion", "mean", q.ExpansionDim, 0, 100e-6, 0), kernel.Takes("plug_warmer", "than the room when it is tried", q.ChangeDim, -50, 300, -1),
 			}, Source: "linear expansion; worked out", Grade: basis.Derived,
 		}, "plug = (d·(1 + αs·Ts) + gap + αh·d·lost)/(1 + αp·Tp)",
 			enters(1, func(x []float64) float64 { return hotGoGauge(x[0], x[1], x[2], x[3], x[4]*x[5], x[6]*x[7]) }),

@@ -51,23 +51,23 @@ func grabKernels() []kernel.Kernel {
 // one formula: a march leaves noise in the fourth digit.
 func joiningArgs(tighter int8) []kernel.Arg {
 	args := []kernel.Arg{
-		arg("seat", "diameter of the joint", q.LengthDim, 5e-3, 0.3, 0),
-		arg("shaft_bore", "0 for a solid shaft", q.LengthDim, 0, 0.1, 0),
-		arg("outside", "of the hub", q.LengthDim, 10e-3, 1, 0),
-		arg("width", "of the hub, along the shaft", q.LengthDim, 2e-3, 0.5, 0),
-		arg("interference", "on diameter, at room temperature", q.LengthDim, 1e-6, 300e-6, tighter),
-		arg("peaks", "gap left by roughness where the parts touch, about 3 µm", q.LengthDim, 1e-6, 10e-6, 0),
-		arg("film", "what the hub loses to the air, about 25 W/(m² K)", q.FilmDim, 0, 50, 0),
-		arg("hub_at", "temperature", q.TemperatureDim, 373.15, 773.15, 0),
-		arg("shaft_at", "temperature", q.TemperatureDim, 70, 313.15, 0),
-		arg("room", "temperature", q.TemperatureDim, 273.15, 313.15, 0),
+		kernel.Takes("seat", "diameter of the joint", q.LengthDim, 5e-3, 0.3, 0),
+		kernel.Takes("shaft_bore", "0 for a solid shaft", q.LengthDim, 0, 0.1, 0),
+		kernel.Takes("outside", "of the hub", q.LengthDim, 10e-3, 1, 0),
+		kernel.Takes("width", "of the hub, along the shaft", q.LengthDim, 2e-3, 0.5, 0),
+		kernel.Takes("interference", "on diameter, at room temperature", q.LengthDim, 1e-6, 300e-6, tighter),
+		kernel.Takes("peaks", "gap left by roughness where the parts touch, about 3 µm", q.LengthDim, 1e-6, 10e-6, 0),
+		kernel.Takes("film", "what the hub loses to the air, about 25 W/(m² K)", q.FilmDim, 0, 50, 0),
+		kernel.Takes("hub_at", "temperature", q.TemperatureDim, 373.15, 773.15, 0),
+		kernel.Takes("shaft_at", "temperature", q.TemperatureDim, 70, 313.15, 0),
+		kernel.Takes("room", "temperature", q.TemperatureDim, 273.15, 313.15, 0),
 	}
 	for _, whose := range []string{"hub", "shaft"} {
 		args = append(args,
-			arg(whose+"_conductivity", "mean", q.ConductivityDim, 10, 400, 0),
-			arg(whose+"_density", "", q.DensityDim, 2500, 9500, 0),
-			arg(whose+"_specific_heat", "mean", q.SpecificHeatDim, 250, 1000, 0),
-			arg(whose+"_expansion", "mean", q.ExpansionDim, 9e-6, 26e-6, 0))
+			kernel.Takes(whose+"_conductivity", "mean", q.ConductivityDim, 10, 400, 0),
+			kernel.Takes(whose+"_density", "", q.DensityDim, 2500, 9500, 0),
+			kernel.Takes(whose+"_specific_heat", "mean", q.SpecificHeatDim, 250, 1000, 0),
+			kernel.Takes(whose+"_expansion", "mean", q.ExpansionDim, 9e-6, 26e-6, 0))
 		args[len(args)-3].Says = "of the " + whose
 	}
 	return args

@@ -24,11 +24,11 @@ func soakKernels() []kernel.Kernel {
 		out = append(out, kernel.Make(kernel.Kernel{
 			Name: k.name, Says: k.says, Result: q.TemperatureDim, Slow: true,
 			Args: []kernel.Arg{
-				arg("half", k.half, q.LengthDim, 2e-3, 0.2, 0), arg("conductivity", "mean", q.ConductivityDim, 10, 400, 0),
-				arg("density", "of the part", q.DensityDim, 2500, 9500, 0), arg("specific_heat", "mean", q.SpecificHeatDim, 250, 1000, 0),
-				arg("film", "heat passed on by the surface", q.FilmDim, 1, 1000, 0),
-				arg("from", "temperature at first", q.TemperatureDim, 70, 1300, 0), arg("around", "temperature it is put into", q.TemperatureDim, 70, 1300, 0),
-				arg("time", "since then", q.TimeDim, 1, 36000, 0),
+				kernel.Takes("half", k.half, q.LengthDim, 2e-3, 0.2, 0), kernel.Takes("conductivity", "mean", q.ConductivityDim, 10, 400, 0),
+				kernel.Takes("density", "of the part", q.DensityDim, 2500, 9500, 0), kernel.Takes("specific_heat", "mean", q.SpecificHeatDim, 250, 1000, 0),
+				kernel.Takes("film", "heat passed on by the surface", q.FilmDim, 1, 1000, 0),
+				kernel.Takes("from", "temperature at first", q.TemperatureDim, 70, 1300, 0), kernel.Takes("around", "temperature it is put into", q.TemperatureDim, 70, 1300, 0),
+				kernel.Takes("time", "since then", q.TimeDim, 1, 36000, 0),
 			}, Source: "Carslaw and Jaeger, Conduction of Heat in Solids (from memory)", Grade: basis.Derived,
 		}, k.formula,
 			func(x []float64) float64 {

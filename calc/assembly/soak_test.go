@@ -109,14 +109,14 @@ func TestSoakInTheLimits(t *testing.T) {
 func TestSoakRefusals(t *testing.T) {
 	good := assembly.Soak{Metal: steel, Half: 0.02, Film: 100, From: 573, Around: 293}
 	_, err := assembly.CylinderSoak(good, 0.03, 60)
-	refused(t, "outside of the bar", err, "distance from the middle")
+	kerneltest.Blames(t, "outside of the bar", err, "distance from the middle")
 	_, err = assembly.PlateSoak(good, 0, 1e-6)
-	refused(t, "no time at all", err, "time")
+	kerneltest.Blames(t, "no time at all", err, "time")
 	_, err = assembly.PlateSoak(good, 0, q.Time(math.NaN()))
-	refused(t, "unknown time", err, "time")
+	kerneltest.Blames(t, "unknown time", err, "time")
 	good.Film = 0
 	_, err = assembly.PlateSoak(good, 0, 60)
-	refused(t, "no film", err, "film")
+	kerneltest.Blames(t, "no film", err, "film")
 }
 
 func ExampleCylinderSoak() {

@@ -1,13 +1,11 @@
 package bearing_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"strings"
 	"testing"
 
-	"wornfit/calc/basis"
 	"wornfit/calc/bearing"
 	"wornfit/calc/interference"
 	"wornfit/calc/kernel/kerneltest"
@@ -245,10 +243,7 @@ func TestRefusals(t *testing.T) {
 			return err
 		}},
 	} {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.blame)
 	}
 }
 

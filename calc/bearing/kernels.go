@@ -14,20 +14,16 @@ func Kernels() []kernel.Kernel {
 	return append(rubbingKernels(), append(plainKernels(), bushedKernel())...)
 }
 
-func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {
-	return kernel.Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
-}
-
 func size(name, says string, trend int8) kernel.Arg {
-	return arg(name, says, q.LengthDim, 1e-3, 2, trend)
+	return kernel.Takes(name, says, q.LengthDim, 1e-3, 2, trend)
 }
 
 func expansion(name string, trend int8) kernel.Arg {
-	return arg(name, "mean expansion", q.ExpansionDim, 0, 200e-6, trend)
+	return kernel.Takes(name, "mean expansion", q.ExpansionDim, 0, 200e-6, trend)
 }
 
 func warmer(name string, trend int8) kernel.Arg {
-	return arg(name, "above gauging temperature", q.ChangeDim, -200, 300, trend)
+	return kernel.Takes(name, "above gauging temperature", q.ChangeDim, -200, 300, trend)
 }
 
 func rubbingKernels() []kernel.Kernel {
@@ -35,7 +31,7 @@ func rubbingKernels() []kernel.Kernel {
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
 			Name: "projected_pressure", Says: "load over the projected area", Result: q.StressDim,
-			Args:   []kernel.Arg{arg("load", "square to the axis", q.ForceDim, 0, 1e8, 1), diameter(-1), size("length", "of the bearing", -1)},
+			Args:   []kernel.Arg{kernel.Takes("load", "square to the axis", q.ForceDim, 0, 1e8, 1), diameter(-1), size("length", "of the bearing", -1)},
 			Source: "definition, any machine-element text", Grade: basis.Derived,
 		}, "p = F/(d·L)",
 			func(x []float64) float64 { return pressure(x[0], x[1], x[2]) },
@@ -44,7 +40,7 @@ func rubbingKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "sliding_speed", Says: "of a turning shaft", Result: q.SpeedDim,
-			Args:   []kernel.Arg{diameter(1), arg("speed", "turns in a time", q.RotationDim, 0, 2000, 1)},
+			Args:   []kernel.Arg{diameter(1), kernel.Takes("speed", "turns in a time", q.RotationDim, 0, 2000, 1)},
 			Source: "geometry", Grade: basis.Derived,
 		}, "v = π·d·n",
 			func(x []float64) float64 { return slidingSpeed(x[0], x[1]) },
@@ -53,7 +49,7 @@ func rubbingKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "swing_speed", Says: "mean sliding speed of a swinging pin", Result: q.SpeedDim,
-			Args:   []kernel.Arg{diameter(1), arg("half_swing", "angle to either side of the middle", q.Number, 0, 2*math.Pi, 1), arg("cycles", "full swings there and back in a time", q.RotationDim, 0, 200, 1)},
+			Args:   []kernel.Arg{diameter(1), kernel.Takes("half_swing", "angle to either side of the middle", q.Number, 0, 2*math.Pi, 1), kernel.Takes("cycles", "full swings there and back in a time", q.RotationDim, 0, 200, 1)},
 			Source: "four quarter swings a cycle; worked out", Grade: basis.Derived,
 		}, "v = 2·half·d·f",
 			func(x []float64) float64 { return swingSpeed(x[0], x[1], x[2]) },
@@ -62,7 +58,7 @@ func rubbingKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "pv", Says: "pressure times sliding speed", Result: q.PVDim,
-			Args:   []kernel.Arg{arg("pressure", "on the projected area", q.StressDim, 0, 1e9, 1), arg("sliding_speed", "mean", q.SpeedDim, 0, 100, 1)},
+			Args:   []kernel.Arg{kernel.Takes("pressure", "on the projected area", q.StressDim, 0, 1e9, 1), kernel.Takes("sliding_speed", "mean", q.SpeedDim, 0, 100, 1)},
 			Source: "definition, any machine-element text", Grade: basis.Derived,
 		}, "pv = p·v",
 			func(x []float64) float64 { return x[0] * x[1] },
@@ -77,7 +73,7 @@ func plainKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "hot_clearance_plain", Says: "clearance of a shaft in a one-piece hub, both warm", Result: q.LengthDim,
 			Args: []kernel.Arg{
-				arg("clearance", "cold, on diameter", q.LengthDim, 0, 1e-2, 1), size("shaft", "diameter", 0),
+				kernel.Takes("clearance", "cold, on diameter", q.LengthDim, 0, 1e-2, 1), size("shaft", "diameter", 0),
 				expansion("hub_expansion", 0), warmer("hub_warmer", 1), expansion("shaft_expansion", 0), warmer("shaft_warmer", -1),
 			}, Source: "linear expansion", Grade: basis.Derived,
 			Enclose: func(x []interval.I) interval.I {
@@ -99,7 +95,7 @@ func plainKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "stiff_bore_growth", Says: "growth of a thin bush's bore in a heavy housing, both warm", Result: q.LengthDim,
 			Args: []kernel.Arg{
-				size("bore", "of the bush", 0), size("outside", "of the bush", 0), arg("poisson", "of the bush", q.Number, 0, 0.5, 0),
+				size("bore", "of the bush", 0), size("outside", "of the bush", 0), kernel.Takes("poisson", "of the bush", q.Number, 0, 0.5, 0),
 				expansion("bush_expansion", 0), warmer("bush_warmer", -1), expansion("housing_expansion", 0), warmer("housing_warmer", 1),
 			}, Source: "thin ring with its outside held; worked out", Grade: basis.Derived,
 			Enclose: func(x []interval.I) interval.I {

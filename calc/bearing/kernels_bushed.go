@@ -15,11 +15,11 @@ func bushedKernel() kernel.Kernel {
 	k := kernel.Kernel{
 		Name: "hot_clearance_bushed", Says: "clearance of a shaft in a pressed bush, all warm", Result: q.LengthDim,
 		Args: []kernel.Arg{
-			arg("clearance", "cold, on diameter", q.LengthDim, 0, 1e-2, 1), size("shaft", "diameter", 0),
+			kernel.Takes("clearance", "cold, on diameter", q.LengthDim, 0, 1e-2, 1), size("shaft", "diameter", 0),
 			size("bore", "of the bush", 0), size("outside", "of the bush", 0), size("housing", "outside diameter of the housing", 0),
-			arg("press", "interference of bush in housing", q.LengthDim, 0, 1e-2, 0),
-			arg("bush_modulus", "Young's modulus", q.StressDim, 1e9, 500e9, 0), arg("bush_poisson", "Poisson's number", q.Number, 0, 0.5, 0),
-			arg("housing_modulus", "Young's modulus", q.StressDim, 1e9, 500e9, 0), arg("housing_poisson", "Poisson's number", q.Number, 0, 0.5, 0),
+			kernel.Takes("press", "interference of bush in housing", q.LengthDim, 0, 1e-2, 0),
+			kernel.Takes("bush_modulus", "Young's modulus", q.StressDim, 1e9, 500e9, 0), kernel.Takes("bush_poisson", "Poisson's number", q.Number, 0, 0.5, 0),
+			kernel.Takes("housing_modulus", "Young's modulus", q.StressDim, 1e9, 500e9, 0), kernel.Takes("housing_poisson", "Poisson's number", q.Number, 0, 0.5, 0),
 			expansion("bush_expansion", 0), expansion("housing_expansion", 0), expansion("shaft_expansion", 0),
 			warmer("bush_warmer", 0), warmer("housing_warmer", 1), warmer("shaft_warmer", -1),
 		},

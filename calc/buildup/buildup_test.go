@@ -1,12 +1,10 @@
 package buildup_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"testing"
 
-	"wornfit/calc/basis"
 	"wornfit/calc/buildup"
 	"wornfit/calc/kernel/kerneltest"
 	"wornfit/calc/outside"
@@ -143,10 +141,7 @@ func TestRefusals(t *testing.T) {
 		{"layers of nothing", "thickness of a layer", func() error { _, err := buildup.Layers(1, 0); return err }},
 		{"metres for millimetres", "thickness of a layer", func() error { _, err := buildup.Layers(2, 1e-3); return err }},
 	} {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.blame)
 	}
 }
 

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"wornfit/calc/basis"
-	"wornfit/calc/interval"
 	"wornfit/calc/kernel"
 	q "wornfit/calc/quantity"
 )
@@ -15,12 +14,8 @@ func Kernels() []kernel.Kernel {
 	return slices.Concat(coatKernels(), cutKernels(), fillerKernels(), heatKernels(), preheatKernels())
 }
 
-func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {
-	return kernel.Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
-}
-
 func size(name, says string, trend int8) kernel.Arg {
-	return arg(name, says, q.LengthDim, 1e-3, 2, trend)
+	return kernel.Takes(name, says, q.LengthDim, 1e-3, 2, trend)
 }
 
 // above gives NaN unless x[large] is over x[small]; equal passes where it may.
@@ -34,8 +29,8 @@ func above(large, small int, equal bool, value func(x []float64) float64) func(x
 }
 
 func coatKernels() []kernel.Kernel {
-	length := arg("length", "worn length", q.LengthDim, 1e-3, 5, 1)
-	runOut := arg("run_out", "past the worn length at each end", q.LengthDim, 0, 0.1, 1)
+	length := kernel.Takes("length", "worn length", q.LengthDim, 1e-3, 5, 1)
+	runOut := kernel.Takes("run_out", "past the worn length at each end", q.LengthDim, 0, 0.1, 1)
 	of := func(x []float64) Coat {
 		return Coat{From: q.Length(x[0]), As: q.Length(x[1]), Length: q.Length(x[2]), RunOut: q.Length(x[3])}
 	}
@@ -58,7 +53,7 @@ func coatKernels() []kernel.Kernel {
 }
 
 func cutKernels() []kernel.Kernel {
-	length := arg("length", "of the cut", q.LengthDim, 1e-3, 5, 1)
+	length := kernel.Takes("length", "of the cut", q.LengthDim, 1e-3, 5, 1)
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
 			Name: "turned_off_volume", Says: "metal a cut takes off a shaft", Result: q.VolumeDim,
@@ -86,8 +81,8 @@ func fillerKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "filler_mass", Says: "rod, wire or powder that leaves a volume of metal in place", Result: q.MassDim,
 			Args: []kernel.Arg{
-				arg("metal", "volume left in place", q.VolumeDim, 0, 1, 1), arg("density", "of the filler", q.DensityDim, 500, 25000, 1),
-				arg("efficiency", "part of what is fed that stays", q.Number, 0.05, 1, -1),
+				kernel.Takes("metal", "volume left in place", q.VolumeDim, 0, 1, 1), kernel.Takes("density", "of the filler", q.DensityDim, 500, 25000, 1),
+				kernel.Takes("efficiency", "part of what is fed that stays", q.Number, 0.05, 1, -1),
 			}, Source: "arithmetic; welders' handbooks", Grade: basis.Derived,
 		}, "m = density·metal/efficiency",
 			func(x []float64) float64 { return filler(x[0], x[1], x[2]) },
@@ -96,7 +91,7 @@ func fillerKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "coat_layers", Says: "layers that make a coat", Result: q.Number,
-			Args:   []kernel.Arg{arg("coat", "thickness per side", q.LengthDim, 0, 0.03, 1), arg("layer", "thickness of one layer, per side", q.LengthDim, 1e-4, 0.01, -1)},
+			Args:   []kernel.Arg{kernel.Takes("coat", "thickness per side", q.LengthDim, 0, 0.03, 1), kernel.Takes("layer", "thickness of one layer, per side", q.LengthDim, 1e-4, 0.01, -1)},
 			Source: "arithmetic", Grade: basis.Derived,
 		}, "coat/layer, rounded up",
 			func(x []float64) float64 { return layers(x[0], x[1]) },

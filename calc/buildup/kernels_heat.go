@@ -9,17 +9,17 @@ import (
 )
 
 func lineHeatArg(trend int8) kernel.Arg {
-	return arg("line_heat", "heat per length of bead", q.LineHeatDim, 1e4, 1e7, trend)
+	return kernel.Takes("line_heat", "heat per length of bead", q.LineHeatDim, 1e4, 1e7, trend)
 }
 
 func capacityArg(trend int8) kernel.Arg {
-	return arg("heat_capacity", "heat per volume and warming; 4.4 MJ/(m3 K) for steel", q.HeatCapacityDim, 1e6, 6e6, trend)
+	return kernel.Takes("heat_capacity", "heat per volume and warming; 4.4 MJ/(m3 K) for steel", q.HeatCapacityDim, 1e6, 6e6, trend)
 }
 
 func heatKernels() []kernel.Kernel {
-	distance := arg("distance", "from the middle of the bead or land", q.LengthDim, 1e-3, 2, -1)
-	thickness := arg("thickness", "of the plate", q.LengthDim, 5e-4, 0.2, -1)
-	start := arg("start", "temperature before the bead", q.TemperatureDim, 250, 700, 1)
+	distance := kernel.Takes("distance", "from the middle of the bead or land", q.LengthDim, 1e-3, 2, -1)
+	thickness := kernel.Takes("thickness", "of the plate", q.LengthDim, 5e-4, 0.2, -1)
+	start := kernel.Takes("start", "temperature before the bead", q.TemperatureDim, 250, 700, 1)
 	peak := func(x []float64, pick func(Peak) q.Temperature) (float64, []basis.Note, error) {
 		p, notes, err := PlatePeak(LineHeat(x[0]), q.Length(x[1]), Plate{q.Length(x[2]), HeatCapacity(x[3]), q.Temperature(x[4])})
 		return float64(pick(p)), notes, err
@@ -28,8 +28,8 @@ func heatKernels() []kernel.Kernel {
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
 			Name: "arc_line_heat", Says: "heat an arc puts in per length of bead", Result: q.LineHeatDim,
-			Args: []kernel.Arg{arg("arc_power", "volts times amperes", q.PowerDim, 100, 50000, 1), arg("travel", "speed along the bead", q.SpeedDim, 1e-4, 0.1, -1),
-				arg("arc_efficiency", "part that goes in, 0.6 TIG, 0.8 rods and wire", q.Number, 0.2, 1, 1)},
+			Args: []kernel.Arg{kernel.Takes("arc_power", "volts times amperes", q.PowerDim, 100, 50000, 1), kernel.Takes("travel", "speed along the bead", q.SpeedDim, 1e-4, 0.1, -1),
+				kernel.Takes("arc_efficiency", "part that goes in, 0.6 TIG, 0.8 rods and wire", q.Number, 0.2, 1, 1)},
 			Source: "arithmetic; EN 1011-1, read in a table of it", Grade: basis.Derived,
 		}, "H = arc_efficiency·arc_power/travel",
 			func(x []float64) float64 { return arcHeat(x[0], x[1], x[2]) },
@@ -58,7 +58,7 @@ func heatKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "weld_reach", Says: "how far from the fused edge a thin plate reaches a temperature", Result: q.LengthDim,
-			Args: []kernel.Arg{lineHeatArg(1), arg("reached", "temperature asked for", q.TemperatureDim, 300, 2000, -1), arg("melting", "melting temperature", q.TemperatureDim, 800, 2000, 1),
+			Args: []kernel.Arg{lineHeatArg(1), kernel.Takes("reached", "temperature asked for", q.TemperatureDim, 300, 2000, -1), kernel.Takes("melting", "melting temperature", q.TemperatureDim, 800, 2000, 1),
 				thickness, capacityArg(-1), start}, Source: "welding handbooks, a worked example read on a page", Grade: basis.Secondary,
 		}, "y = line_heat/(√(2πe)·heat_capacity·thickness)·(1/(reached − start) − 1/(melting − start))",
 			func(x []float64) float64 {
@@ -72,7 +72,7 @@ func heatKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "bar_peak", Says: "most that a place on a shaft warms up to when a land on it is built up", Result: q.TemperatureDim,
-			Args:   []kernel.Arg{arg("heat", "of the whole land", q.EnergyDim, 1e3, 1e8, 1), distance, arg("round", "diameter of the shaft", q.LengthDim, 5e-3, 1, -1), capacityArg(-1), start},
+			Args:   []kernel.Arg{kernel.Takes("heat", "of the whole land", q.EnergyDim, 1e3, 1e8, 1), distance, kernel.Takes("round", "diameter of the shaft", q.LengthDim, 5e-3, 1, -1), capacityArg(-1), start},
 			Source: "conduction along a rod, worked out", Grade: basis.Derived,
 		}, "T = start + heat/(√(2πe)·heat_capacity·π/4·round²·distance)",
 			func(x []float64) float64 { return x[4] + barRise(x[0], x[1], x[2], x[3]) },
@@ -84,10 +84,10 @@ func heatKernels() []kernel.Kernel {
 
 func preheatKernels() []kernel.Kernel {
 	percent := func(name string, most float64) kernel.Arg {
-		return arg(name, "per cent by mass", q.Number, 0, most, 1)
+		return kernel.Takes(name, "per cent by mass", q.Number, 0, most, 1)
 	}
 	steel := func(x []float64) Steel { return Steel{x[0], x[1], x[2], x[3], x[4], x[5], x[6]} }
-	equivalence := arg("carbon_equivalent", "of the steel, per cent", q.Number, 0, 1, 1)
+	equivalence := kernel.Takes("carbon_equivalent", "of the steel, per cent", q.Number, 0, 1, 1)
 	const handbook = "an electrode maker's handbook, from memory; welding pages, read"
 	of := func(name, says string, thick bool, pick func(Preheating) q.Temperature, column func(band) float64) kernel.Kernel {
 		return kernel.Make(kernel.Kernel{

@@ -37,7 +37,6 @@ var tellers = []struct{ topic, kernels, function string }{
 	{"gears", "form_factor", "FormFactor"},
 	{"gears", "velocity_factor", "VelocityFactor"},
 	{"rolling", "c?_clearance_*", "InternalClearance"},
-	{"rolling", "race_heat_loss", "Working"},
 }
 
 // teller is the function named for a kernel in tellers, or "".

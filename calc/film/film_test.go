@@ -1,7 +1,6 @@
 package film_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -327,10 +326,7 @@ func TestRefusals(t *testing.T) {
 		{"no ratio", "film ratio", func() error { _, _, err := film.RegimeOf(nan); return err }},
 		{"no shaft", "diameter", func() error { _, _, err := film.TrumplerFilm(0); return err }},
 	} {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.blame)
 	}
 }
 

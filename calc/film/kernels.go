@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"wornfit/calc/basis"
-	"wornfit/calc/interval"
 	"wornfit/calc/kernel"
 	q "wornfit/calc/quantity"
 )
@@ -17,36 +16,32 @@ func Kernels() []kernel.Kernel {
 	return append(out, warmKernels()...)
 }
 
-func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {
-	return kernel.Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
-}
-
 func diameter(trend int8) kernel.Arg {
-	return arg("diameter", "of the journal", q.LengthDim, 5e-3, 1, trend)
+	return kernel.Takes("diameter", "of the journal", q.LengthDim, 5e-3, 1, trend)
 }
 
 func length(trend int8) kernel.Arg {
-	return arg("length", "of the bearing", q.LengthDim, 5e-3, 1, trend)
+	return kernel.Takes("length", "of the bearing", q.LengthDim, 5e-3, 1, trend)
 }
 
 func clearance(trend int8) kernel.Arg {
-	return arg("clearance", "on diameter, warm", q.LengthDim, 1e-6, 2e-3, trend)
+	return kernel.Takes("clearance", "on diameter, warm", q.LengthDim, 1e-6, 2e-3, trend)
 }
 
 func load(trend int8) kernel.Arg {
-	return arg("load", "steady, square to the axis", q.ForceDim, 1, 1e6, trend)
+	return kernel.Takes("load", "steady, square to the axis", q.ForceDim, 1, 1e6, trend)
 }
 
 func speed(lo float64, trend int8) kernel.Arg {
-	return arg("speed", "turns in a time", q.RotationDim, lo, 500, trend)
+	return kernel.Takes("speed", "turns in a time", q.RotationDim, lo, 500, trend)
 }
 
 func viscosity(trend int8) kernel.Arg {
-	return arg("viscosity", "of the oil as warm as it runs", q.ViscosityDim, 1e-3, 10, trend)
+	return kernel.Takes("viscosity", "of the oil as warm as it runs", q.ViscosityDim, 1e-3, 10, trend)
 }
 
 func lengthRatio(trend int8) kernel.Arg {
-	return arg("length_ratio", "length over diameter", q.Number, leastRatio, mostRatio, trend)
+	return kernel.Takes("length_ratio", "length over diameter", q.Number, leastRatio, mostRatio, trend)
 }
 
 // gap is false where a clearance is no bearing's.
@@ -85,7 +80,7 @@ func lightKernels() []kernel.Kernel {
 
 func numberKernels() []kernel.Kernel {
 	ecc := func(trend int8) kernel.Arg {
-		return arg("eccentricity", "how far off the middle, over half the clearance", q.Number, 1e-3, mostBent, trend)
+		return kernel.Takes("eccentricity", "how far off the middle, over half the clearance", q.Number, 1e-3, mostBent, trend)
 	}
 	one := func(name, says string, args []kernel.Arg, pick func(Numbers) float64) kernel.Kernel {
 		return kernel.Make(kernel.Kernel{Name: name, Says: says, Result: q.Number, Args: args, Source: tableSource, Grade: basis.Derived},
@@ -103,7 +98,7 @@ func numberKernels() []kernel.Kernel {
 			func(n Numbers) float64 { return n.Attitude }),
 		kernel.Make(kernel.Kernel{
 			Name: "film_eccentricity", Says: "how far off the middle a bearing runs, over half the clearance", Result: q.Number,
-			Args:   []kernel.Arg{arg("sommerfeld", "number (r/c)²·μ·n/P", q.Number, 5e-3, 1e4, -1), lengthRatio(-1)},
+			Args:   []kernel.Arg{kernel.Takes("sommerfeld", "number (r/c)²·μ·n/P", q.Number, 5e-3, 1e4, -1), lengthRatio(-1)},
 			Source: tableSource, Grade: basis.Derived,
 		}, "ε of S(ε, L/D) = S",
 			func(x []float64) float64 { return eccentricityOf(x[0], x[1]) },

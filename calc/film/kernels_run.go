@@ -129,7 +129,7 @@ func viscosityForFilm() kernel.Kernel {
 	return kernel.Make(kernel.Kernel{
 		Name: "viscosity_for_film", Says: "how thick the oil must be, as warm as it runs, for a least film", Result: q.ViscosityDim,
 		Args: []kernel.Arg{
-			load(1), diameter(-1), length(-1), clearance(0), speed(slowest, -1), arg("least_film", "narrowest gap", q.LengthDim, 1e-7, 1e-3, 1),
+			load(1), diameter(-1), length(-1), clearance(0), speed(slowest, -1), kernel.Takes("least_film", "narrowest gap", q.LengthDim, 1e-7, 1e-3, 1),
 		}, Source: tableSource, Grade: basis.Derived,
 	}, "μ = S(1 − 2·h/C, L/D)·F·(C/d)²/(n·d·L)",
 		func(x []float64) float64 {
@@ -152,8 +152,8 @@ func thicknessKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "film_ratio", Says: "least film over the roughness of both faces; over 3 it carries all", Result: q.Number,
 			Args: []kernel.Arg{
-				arg("least_film", "narrowest gap", q.LengthDim, 0, 1e-3, 1), arg("shaft_rq", "root mean square roughness, 1.25 times Ra", q.LengthDim, 1e-9, 1e-4, -1),
-				arg("bore_rq", "root mean square roughness, 1.25 times Ra", q.LengthDim, 1e-9, 1e-4, -1),
+				kernel.Takes("least_film", "narrowest gap", q.LengthDim, 0, 1e-3, 1), kernel.Takes("shaft_rq", "root mean square roughness, 1.25 times Ra", q.LengthDim, 1e-9, 1e-4, -1),
+				kernel.Takes("bore_rq", "root mean square roughness, 1.25 times Ra", q.LengthDim, 1e-9, 1e-4, -1),
 			}, Source: memory, Grade: basis.Memory,
 		}, "h/√(Rq₁² + Rq₂²)",
 			func(x []float64) float64 { return filmRatio(x[0], x[1], x[2]) },

@@ -18,9 +18,9 @@ const (
 // oilArgs are an oil as its data sheet tells it.
 func oilArgs() []kernel.Arg {
 	return []kernel.Arg{
-		arg("viscosity_40", "at 40 °C, the number of its ISO grade", q.KinematicDim, 2e-6, 1.5e-3, 0),
-		arg("viscosity_100", "at 100 °C", q.KinematicDim, 1.1e-6, 1e-4, 0),
-		arg("oil_density", "at 15 °C", q.DensityDim, 800, 1000, 0),
+		kernel.Takes("viscosity_40", "at 40 °C, the number of its ISO grade", q.KinematicDim, 2e-6, 1.5e-3, 0),
+		kernel.Takes("viscosity_100", "at 100 °C", q.KinematicDim, 1.1e-6, 1e-4, 0),
+		kernel.Takes("oil_density", "at 15 °C", q.DensityDim, 800, 1000, 0),
 	}
 }
 
@@ -29,10 +29,12 @@ func oilOf(x []float64) Oil {
 }
 
 func warmKernels() []kernel.Kernel {
-	oilThen := append(oilArgs(), arg("oil_temperature", "of the oil", q.TemperatureDim, 253.15, 423.15, -1))
+	oilThen := append(oilArgs(), kernel.Takes("oil_temperature", "of the oil", q.TemperatureDim, 253.15, 423.15, -1))
 	oilThen[2].Trend = 1
 	running := append([]kernel.Arg{load(0), diameter(0), length(0), clearance(0), speed(slowest, 0)}, oilArgs()...)
-	surrounding := func(name, says string) kernel.Arg { return arg(name, says, q.TemperatureDim, 253.15, 373.15, 0) }
+	surrounding := func(name, says string) kernel.Arg {
+		return kernel.Takes(name, says, q.TemperatureDim, 253.15, 373.15, 0)
+	}
 	const heat = "balance of heat, worked out; Walther's law and the oil's heat from memory"
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
@@ -51,7 +53,7 @@ func warmKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "oil_rise", Says: "how much warmer oil leaves a bearing when it carries all the heat", Result: q.ChangeDim,
 			Args: []kernel.Arg{
-				arg("friction_power", "turned into heat", q.PowerDim, 0, 1e6, 1), arg("oil_flow", "drawn in", q.FlowDim, 1e-9, 1e-2, -1), arg("side_leakage", "of that, at the sides", q.FlowDim, 0, 1e-2, 1),
+				kernel.Takes("friction_power", "turned into heat", q.PowerDim, 0, 1e6, 1), kernel.Takes("oil_flow", "drawn in", q.FlowDim, 1e-9, 1e-2, -1), kernel.Takes("side_leakage", "of that, at the sides", q.FlowDim, 0, 1e-2, 1),
 			}, Source: "balance of heat; the oil's heat from memory", Grade: basis.Memory,
 		}, "ΔT = power/(ρc·(flow − leakage/2))",
 			func(x []float64) float64 {
@@ -73,7 +75,7 @@ func warmKernels() []kernel.Kernel {
 		slowly(kernel.Kernel{
 			Name: "housed_temperature", Says: "of the oil in a bearing that sheds its heat through the housing", Result: q.TemperatureDim,
 			Args: append(append([]kernel.Arg(nil), running...), surrounding("air", "temperature round the housing"),
-				arg("cooling", "heat shed per kelvin; 15 to 20 W/K for a square metre in still air", q.CoolingDim, 0.01, 1e3, 0)), Source: heat, Grade: basis.Memory,
+				kernel.Takes("cooling", "heat shed per kelvin; 15 to 20 W/K for a square metre in still air", q.CoolingDim, 0.01, 1e3, 0)), Source: heat, Grade: basis.Memory,
 		}, "power(μ(T)) = cooling·(T − T air)", func(x []float64) balance { return balance{from: x[8], cooling: x[9]} },
 			func(x []float64) (Warm, []basis.Note, error) {
 				return HousedTemperature(journalOf(append(append([]float64(nil), x[:5]...), 1)), oilOf(x[5:]), q.Temperature(x[8]), q.Cooling(x[9]))

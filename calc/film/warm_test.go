@@ -1,7 +1,6 @@
 package film_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"testing"
@@ -176,10 +175,7 @@ func TestWarmRefusals(t *testing.T) {
 		{"runs hot until the film is gone", "heat", housed(func(j *film.Journal) { j.Load, j.Speed = 2e4, 50 }, zero+20, 0.5)},
 		{"unknown oil fed", "temperature of the oil fed", func() error { _, _, err := film.FedTemperature(ringOiled, vg68, 40); return err }},
 	} {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.blame)
 	}
 }
 

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"wornfit/calc/outside"
 
 	"wornfit/calc/basis"
 	"wornfit/calc/fits"
@@ -30,7 +31,7 @@ func b41(t *testing.T, sizeIn float64, name string) (fits.InchFit, []basis.Note)
 // prints it); hole, other limit and clearance are put together by rule. The 52
 // other rows must say that they are weak.
 func TestPrintedInchFits(t *testing.T) {
-	rows := readCSV(t, "../../testdata/published/fits/ansi_b41.csv")
+	rows := outside.Table(t, "../../testdata/published/fits/ansi_b41.csv")
 	sure := 0
 	for _, r := range rows {
 		over, to := number(t, r["over_in"]), number(t, r["to_in"])
@@ -171,9 +172,9 @@ func TestInchStepEdges(t *testing.T) {
 // The data files hold together: every exception breaks the rule it stands against,
 // and every letter a class names is tabled.
 func TestInchTables(t *testing.T) {
-	grades := readCSV(t, "b41_grades.csv")
-	exceptions := readCSV(t, "b41_exceptions.csv")
-	classes := readCSV(t, "b41_classes.csv")
+	grades := outside.Table(t, "b41_grades.csv")
+	exceptions := outside.Table(t, "b41_exceptions.csv")
+	classes := outside.Table(t, "b41_classes.csv")
 	for _, e := range exceptions {
 		i := slices.IndexFunc(classes, func(c map[string]string) bool { return c["class"] == e["class"] })
 		grade := classes[i][e["side"]+"_grade"]

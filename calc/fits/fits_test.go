@@ -1,14 +1,13 @@
 package fits_test
 
 import (
-	"encoding/csv"
 	"errors"
 	"fmt"
 	"math"
-	"os"
 	"strconv"
 	"strings"
 	"testing"
+	"wornfit/calc/outside"
 
 	"wornfit/calc/basis"
 	"wornfit/calc/fits"
@@ -38,28 +37,6 @@ func limits(t *testing.T, sizeMM float64, text string) (upper, lower float64, no
 
 func near(a, b, tol float64) bool { return math.Abs(a-b) <= tol }
 
-func readCSV(t *testing.T, path string) []map[string]string {
-	t.Helper()
-	f, err := os.Open(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	all, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var out []map[string]string
-	for _, cells := range all[1:] {
-		row := map[string]string{}
-		for i, head := range all[0] {
-			row[head] = cells[i]
-		}
-		out = append(out, row)
-	}
-	return out
-}
-
 func number(t *testing.T, s string) float64 {
 	t.Helper()
 	x, err := strconv.ParseFloat(s, 64)
@@ -71,7 +48,7 @@ func number(t *testing.T, s string) float64 {
 
 // Limits as publications print them; the program does not read this file.
 func TestPrintedLimits(t *testing.T) {
-	rows := readCSV(t, "../../testdata/published/fits/iso286_limits.csv")
+	rows := outside.Table(t, "../../testdata/published/fits/iso286_limits.csv")
 	if len(rows) != 98 {
 		t.Fatalf("%d rows, want all 98", len(rows))
 	}
@@ -119,7 +96,7 @@ func TestSpecialCases(t *testing.T) {
 // in the table can not hide among them.
 func TestGradeFormula(t *testing.T) {
 	hit := 0
-	for _, r := range readCSV(t, "iso286_it.csv") {
+	for _, r := range outside.Table(t, "iso286_it.csv") {
 		over, to := number(t, r["over_mm"]), number(t, r["to_mm"])
 		got := gradeByFormula(max(over, 1), to, strings.TrimPrefix(r["grade"], "IT"))
 		upper, lower, _ := limits(t, to, "h"+strings.TrimPrefix(r["grade"], "IT"))

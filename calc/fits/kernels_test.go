@@ -4,6 +4,7 @@ import (
 	"math"
 	"strings"
 	"testing"
+	"wornfit/calc/outside"
 
 	"wornfit/calc/fits"
 	"wornfit/calc/interval"
@@ -30,7 +31,7 @@ func place(letter string) float64 { return float64(strings.ToLower(letter)[0]-'a
 // The printed limits by number, as a rule asks for them.
 func TestPrintedLimitsByNumber(t *testing.T) {
 	tried := 0
-	for _, r := range readCSV(t, "../../testdata/published/fits/iso286_limits.csv") {
+	for _, r := range outside.Table(t, "../../testdata/published/fits/iso286_limits.csv") {
 		c := class(t, r["class"])
 		at := []float64{number(t, r["size_mm"]) * mm, place(c.Letter), float64(c.Grade)}
 		side := "shaft"

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"testing"
+	"wornfit/calc/outside"
 
 	"wornfit/calc/basis"
 	"wornfit/calc/fits"
@@ -124,7 +125,7 @@ func TestNearRefusals(t *testing.T) {
 // The width of a printed class is held by its own grade and by no finer one: 98
 // printed limits, none of them read by the program.
 func TestHeldGradeOfPrintedLimits(t *testing.T) {
-	for _, r := range readCSV(t, "../../testdata/published/fits/iso286_limits.csv") {
+	for _, r := range outside.Table(t, "../../testdata/published/fits/iso286_limits.csv") {
 		size := q.Length(number(t, r["size_mm"]) * mm)
 		width := (number(t, r["upper_um"]) - number(t, r["lower_um"])) * um
 		grade := class(t, r["class"]).Grade

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"wornfit/calc/basis"
-	"wornfit/calc/interval"
 	"wornfit/calc/kernel"
 	q "wornfit/calc/quantity"
 )
@@ -14,21 +13,17 @@ func Kernels() []kernel.Kernel {
 	return append(trainKernels(), append(meshKernels(), toothKernels()...)...)
 }
 
-func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {
-	return kernel.Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
-}
-
 // teethOf is a number of teeth; one that is not whole is taken down.
 func teethOf(name, says string, least float64, trend int8) kernel.Arg {
-	return arg(name, says+", whole; a broken number is taken down", q.Number, least, 300, trend)
+	return kernel.Takes(name, says+", whole; a broken number is taken down", q.Number, least, 300, trend)
 }
 
 func module(trend int8) kernel.Arg {
-	return arg("module", "of the teeth; 25.4 mm over the diametral pitch", q.LengthDim, 0.3e-3, 30e-3, trend)
+	return kernel.Takes("module", "of the teeth; 25.4 mm over the diametral pitch", q.LengthDim, 0.3e-3, 30e-3, trend)
 }
 
 func pressureAngle(trend int8) kernel.Arg {
-	return arg("pressure_angle", "of the cutter", q.Number, leastPressure, mostPressure, trend)
+	return kernel.Takes("pressure_angle", "of the cutter", q.Number, leastPressure, mostPressure, trend)
 }
 
 const (
@@ -38,10 +33,10 @@ const (
 
 func trainKernels() []kernel.Kernel {
 	turns := func(trend int8) kernel.Arg {
-		return arg("turns", "speed of the first shaft", q.RotationDim, 1e-3, 1e3, trend)
+		return kernel.Takes("turns", "speed of the first shaft", q.RotationDim, 1e-3, 1e3, trend)
 	}
 	ratio := func(trend int8) kernel.Arg {
-		return arg("ratio", "turns of the first shaft for one of the last: teeth driven over teeth driving", q.Number, 1e-3, 1e3, trend)
+		return kernel.Takes("ratio", "turns of the first shaft for one of the last: teeth driven over teeth driving", q.Number, 1e-3, 1e3, trend)
 	}
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
@@ -55,9 +50,9 @@ func trainKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "train_torque", Says: "torque on the last shaft of a gear train", Result: q.TorqueDim,
 			Args: []kernel.Arg{
-				arg("power", "that drives the first shaft", q.PowerDim, 1, 1e6, 1), turns(-1), ratio(1),
-				arg("efficiency", "of one mesh with its bearings", q.Number, 0.3, 1, 1),
-				arg("meshes", "their number, whole; a broken one is taken down", q.Number, 1, 12, -1),
+				kernel.Takes("power", "that drives the first shaft", q.PowerDim, 1, 1e6, 1), turns(-1), ratio(1),
+				kernel.Takes("efficiency", "of one mesh with its bearings", q.Number, 0.3, 1, 1),
+				kernel.Takes("meshes", "their number, whole; a broken one is taken down", q.Number, 1, 12, -1),
 			}, Source: power, Grade: basis.Derived,
 		}, "T = power/(2π·turns)·ratio·efficiency^meshes",
 			func(x []float64) float64 { return trainTorque(x[0], x[1], x[2], x[3], math.Floor(x[4])) },
@@ -71,11 +66,11 @@ func trainKernels() []kernel.Kernel {
 		forceKernel("tooth_total", "whole force between two gears, square to the tooth", "F = 2·torque/pitch_diameter/cos(pressure_angle)", 1,
 			func(t, φ float64) float64 { return t / math.Cos(φ) }, func(f Forces) q.Force { return f.Total }),
 		idlerKernel("idler_load", "load of the teeth on the stud of an idler", "F = 2·tangential_force/cos(pressure_angle)·|sin(between/2 − pressure_angle)|", q.ForceDim,
-			arg("tangential_force", "on the idler's teeth", q.ForceDim, 1e-3, 1e7, 1),
+			kernel.Takes("tangential_force", "on the idler's teeth", q.ForceDim, 1e-3, 1e7, 1),
 			func(x []float64) float64 { return idlerLoad(x[0], x[1], x[2]) },
 			func(l StudLoad, _ float64) float64 { return float64(l.Force) }),
 		idlerKernel("idler_shift", "how far an idler moves away from both its mates when its stud wears along the load", "Δa = −moved·cos(between/2); moved·cos(between/2) if between is under 2·pressure_angle", q.LengthDim,
-			arg("moved", "how far the one axis has moved", q.LengthDim, 1e-9, 20e-3, 0),
+			kernel.Takes("moved", "how far the one axis has moved", q.LengthDim, 1e-9, 20e-3, 0),
 			func(x []float64) float64 { return x[0] * idlerOpens(x[1], x[2]) },
 			func(l StudLoad, moved float64) float64 { return moved * l.Opens }),
 	}
@@ -85,7 +80,7 @@ func trainKernels() []kernel.Kernel {
 func idlerKernel(name, says, formula string, result q.Dim, first kernel.Arg, value func(x []float64) float64, pick func(l StudLoad, first float64) float64) kernel.Kernel {
 	return kernel.Make(kernel.Kernel{
 		Name: name, Says: says, Result: result, Source: "statics, worked out", Grade: basis.Derived,
-		Args: []kernel.Arg{first, pressureAngle(0), arg("between", "angle from the line to the driving mate to that of the driven one, the way the idler turns", q.Number, 0.01, 6.27, 0)},
+		Args: []kernel.Arg{first, pressureAngle(0), kernel.Takes("between", "angle from the line to the driving mate to that of the driven one, the way the idler turns", q.Number, 0.01, 6.27, 0)},
 	}, formula, value,
 		func(x []float64) (float64, []basis.Note, error) {
 			l, notes, err := IdlerLoad(q.Force(x[0]), x[1], x[2])
@@ -95,8 +90,8 @@ func idlerKernel(name, says, formula string, result q.Dim, first kernel.Arg, val
 
 func forceKernel(name, says, formula string, trend int8, value func(t, φ float64) float64, pick func(Forces) q.Force) kernel.Kernel {
 	args := []kernel.Arg{
-		arg("torque", "on one of the two gears", q.TorqueDim, 1e-3, 1e6, 1),
-		arg("pitch_diameter", "of that gear", q.LengthDim, 2e-3, 5, -1),
+		kernel.Takes("torque", "on one of the two gears", q.TorqueDim, 1e-3, 1e6, 1),
+		kernel.Takes("pitch_diameter", "of that gear", q.LengthDim, 2e-3, 5, -1),
 	}
 	if trend != 0 { // the force along the pitch circle does not ask for the angle
 		args = append(args, pressureAngle(trend))

@@ -11,7 +11,7 @@ import (
 const involute = "geometry of the involute, worked out"
 
 func shiftArg(trend int8) kernel.Arg {
-	return arg("centre_shift", "how far the axes have moved apart; below 0 if closer", q.LengthDim, -2e-3, 20e-3, trend)
+	return kernel.Takes("centre_shift", "how far the axes have moved apart; below 0 if closer", q.LengthDim, -2e-3, 20e-3, trend)
 }
 
 func pairArgs(pinion, wheel int8) []kernel.Arg {
@@ -87,8 +87,8 @@ func meshKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "centre_shift_of_wear", Says: "how far two axes move apart when one sinks into its bearing", Result: q.LengthDim,
 			Args: []kernel.Arg{
-				arg("moved", "how far the one axis has moved", q.LengthDim, 0, 20e-3, 0),
-				arg("load_angle", "from the line of centres, away from the mate, to the way it moved", q.Number, 0, math.Pi, -1),
+				kernel.Takes("moved", "how far the one axis has moved", q.LengthDim, 0, 20e-3, 0),
+				kernel.Takes("load_angle", "from the line of centres, away from the mate, to the way it moved", q.Number, 0, math.Pi, -1),
 			}, Source: gear, Grade: basis.Derived,
 		}, "Δa = moved·cos(load_angle)",
 			func(x []float64) float64 { return x[0] * math.Cos(x[1]) },
@@ -118,7 +118,7 @@ func contactRatio(m, z1, z2, φ, line float64) float64 {
 }
 
 func backlashKernel(name, says string, result q.Dim, formula string, value func(x []float64, w, jn float64) float64, pick func(Backlash) float64) kernel.Kernel {
-	args := append(pairArgs(0, 0), pressureAngle(0), arg("backlash_before", "circular, at the distance of the pitch circles", q.LengthDim, 0, 5e-3, 1), shiftArg(1))
+	args := append(pairArgs(0, 0), pressureAngle(0), kernel.Takes("backlash_before", "circular, at the distance of the pitch circles", q.LengthDim, 0, 5e-3, 1), shiftArg(1))
 	return kernel.Make(kernel.Kernel{Name: name, Says: says, Result: result, Args: args, Source: involute, Grade: basis.Derived}, formula,
 		shifted(5, func(x []float64, a0 float64) float64 {
 			return value(x, working(a0, x[3], x[5]), normalBacklash(a0, x[3], x[4], x[5]))

@@ -17,16 +17,16 @@ func toothKernels() []kernel.Kernel {
 func beamKernels() []kernel.Kernel {
 	args := func(up int8, last kernel.Arg) []kernel.Arg {
 		return []kernel.Arg{
-			module(up), arg("face_width", "of the teeth, along the axis", q.LengthDim, 1e-3, 1, up),
-			arg("form_factor", "Y of the tooth", q.Number, 0.1, 1, up), last,
-			arg("velocity_factor", "what speed makes of the load, 1 or more", q.Number, 1, 20, -up),
+			module(up), kernel.Takes("face_width", "of the teeth, along the axis", q.LengthDim, 1e-3, 1, up),
+			kernel.Takes("form_factor", "Y of the tooth", q.Number, 0.1, 1, up), last,
+			kernel.Takes("velocity_factor", "what speed makes of the load, 1 or more", q.Number, 1, 20, -up),
 		}
 	}
 	tooth := func(x []float64) Tooth { return Tooth{Module: q.Length(x[0]), Face: q.Length(x[1]), Form: x[2]} }
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
 			Name: "tooth_stress", Says: "bending stress at the root of a gear tooth", Result: q.StressDim,
-			Args: args(-1, arg("tangential_force", "on the tooth", q.ForceDim, 0, 1e7, 1)), Source: lewis, Grade: basis.Memory,
+			Args: args(-1, kernel.Takes("tangential_force", "on the tooth", q.ForceDim, 0, 1e7, 1)), Source: lewis, Grade: basis.Memory,
 		}, "σ = velocity_factor·tangential_force/(face_width·module·form_factor)",
 			func(x []float64) float64 { return toothStress(x[0], x[1], x[2], x[3], x[4]) },
 			func(x []float64) (float64, []basis.Note, error) {
@@ -34,7 +34,7 @@ func beamKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "tooth_load", Says: "tangential force that brings a gear tooth to a bending stress", Result: q.ForceDim,
-			Args: args(1, arg("bending_stress", "that the tooth may bear", q.StressDim, 1e5, 3e9, 1)), Source: lewis, Grade: basis.Memory,
+			Args: args(1, kernel.Takes("bending_stress", "that the tooth may bear", q.StressDim, 1e5, 3e9, 1)), Source: lewis, Grade: basis.Memory,
 		}, "Ft = bending_stress·face_width·module·form_factor/velocity_factor",
 			func(x []float64) float64 { return x[3] / toothStress(x[0], x[1], x[2], 1, x[4]) },
 			func(x []float64) (float64, []basis.Note, error) {
@@ -43,8 +43,8 @@ func beamKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "velocity_factor", Says: "by how much speed raises the load on gear teeth", Result: q.Number,
 			Args: []kernel.Arg{
-				arg("pitch_line_speed", "how fast the pitch circles run", q.SpeedDim, 0, 50, 1),
-				arg("barth_speed", "of the quality of the teeth: 600 or 1200 ft/min, 3 m/s", q.SpeedDim, 1, 10, -1),
+				kernel.Takes("pitch_line_speed", "how fast the pitch circles run", q.SpeedDim, 0, 50, 1),
+				kernel.Takes("barth_speed", "of the quality of the teeth: 600 or 1200 ft/min, 3 m/s", q.SpeedDim, 1, 10, -1),
 			}, Source: "Barth; from memory of Shigley §14-1", Grade: basis.Memory,
 		}, "Kv = (barth_speed + pitch_line_speed)/barth_speed",
 			func(x []float64) float64 { return velocityFactor(x[0], x[1]) },
@@ -57,8 +57,8 @@ func beamKernels() []kernel.Kernel {
 func formKernels() []kernel.Kernel {
 	cut := []kernel.Arg{
 		teethOf("teeth", "teeth of the gear", 10, 0), pressureAngle(0),
-		arg("dedendum", "how deep the tool goes below the pitch circle, in modules", q.Number, 1.1, 1.4, 0),
-		arg("tip_radius", "of the tool's corner, in modules", q.Number, 0, 0.4, 0),
+		kernel.Takes("dedendum", "how deep the tool goes below the pitch circle, in modules", q.Number, 1.1, 1.4, 0),
+		kernel.Takes("tip_radius", "of the tool's corner, in modules", q.Number, 0, 0.4, 0),
 	}
 	rack := func(x []float64) Rack { return Rack{Pressure: x[1], Addendum: 1, Dedendum: x[2], TipRadius: x[3]} }
 	return []kernel.Kernel{
@@ -90,7 +90,7 @@ func formKernels() []kernel.Kernel {
 
 func rimKernels() []kernel.Kernel {
 	size := func(name, says string, least float64, trend int8) kernel.Arg {
-		return arg(name, says, q.LengthDim, least, 3, trend)
+		return kernel.Takes(name, says, q.LengthDim, least, 3, trend)
 	}
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
@@ -103,7 +103,7 @@ func rimKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "gear_rim", Says: "metal left below the teeth of a bored gear", Result: q.LengthDim,
-			Args:   []kernel.Arg{size("root_circle", "diameter at the bottom of the spaces", 1e-3, 1), size("bore", "of the gear, or of the hole its bush sits in", 0, -1), arg("keyway_depth", "of the keyway in the gear, 0 if none", q.LengthDim, 0, 0.05, -1)},
+			Args:   []kernel.Arg{size("root_circle", "diameter at the bottom of the spaces", 1e-3, 1), size("bore", "of the gear, or of the hole its bush sits in", 0, -1), kernel.Takes("keyway_depth", "of the keyway in the gear, 0 if none", q.LengthDim, 0, 0.05, -1)},
 			Source: gear, Grade: basis.Derived,
 		}, "t = (root_circle − bore)/2 − keyway_depth",
 			func(x []float64) float64 {
@@ -117,7 +117,7 @@ func rimKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "rim_factor", Says: "by how much a thin rim raises the bending stress of a gear tooth", Result: q.Number,
-			Args:   []kernel.Arg{size("rim", "metal below the teeth, less a keyway", 1e-4, -1), arg("tooth_depth", "whole depth of the teeth, 2.25 modules by the standard", q.LengthDim, 0.5e-3, 0.07, 1)},
+			Args:   []kernel.Arg{size("rim", "metal below the teeth, less a keyway", 1e-4, -1), kernel.Takes("tooth_depth", "whole depth of the teeth, 2.25 modules by the standard", q.LengthDim, 0.5e-3, 0.07, 1)},
 			Source: "AGMA 2001-D04, from memory", Grade: basis.Memory,
 		}, "KB = 1.6·ln(2.242·tooth_depth/rim) below a rim of 1.2 times the depth, else 1",
 			func(x []float64) float64 { return rimFactor(x[0], x[1]) },

@@ -1,11 +1,9 @@
 package gears_test
 
 import (
-	"errors"
 	"math"
 	"testing"
-
-	"wornfit/calc/basis"
+	"wornfit/calc/kernel/kerneltest"
 )
 
 type refused struct {
@@ -16,10 +14,7 @@ type refused struct {
 func checkRefusals(t *testing.T, cases []refused) {
 	t.Helper()
 	for _, c := range cases {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame || refusal.Want == "" || refusal.Value == "" {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.blame)
 	}
 }
 

@@ -15,20 +15,16 @@ func Kernels() []kernel.Kernel {
 	return slices.Concat(brazeKernels(), gapKernels(), sleeveKernels(), bondKernels(), sprayKernels())
 }
 
-func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {
-	return kernel.Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
-}
-
 func size(name, says string, trend int8) kernel.Arg {
-	return arg(name, says, q.LengthDim, 1e-3, 2, trend)
+	return kernel.Takes(name, says, q.LengthDim, 1e-3, 2, trend)
 }
 
 func stress(name, says string, trend int8) kernel.Arg {
-	return arg(name, says, q.StressDim, 1e5, 3e9, trend)
+	return kernel.Takes(name, says, q.StressDim, 1e5, 3e9, trend)
 }
 
 func sound(trend int8) kernel.Arg {
-	return arg("sound", "part of the joint that is filled, 0.8 as a rule", q.Number, 0.05, 1, trend)
+	return kernel.Takes("sound", "part of the joint that is filled, 0.8 as a rule", q.Number, 0.05, 1, trend)
 }
 
 func brazeKernels() []kernel.Kernel {
@@ -43,7 +39,7 @@ func brazeKernels() []kernel.Kernel {
 	return []kernel.Kernel{
 		kernel.Make(kernel.Kernel{
 			Name: "braze_lap_flat", Says: "overlap to make of a brazed flat lap", Result: q.LengthDim,
-			Args:   []kernel.Arg{arg("thickness", "of the thinner member", q.LengthDim, 1e-4, 0.05, 1), tensile, shear, sound(-1)},
+			Args:   []kernel.Arg{kernel.Takes("thickness", "of the thinner member", q.LengthDim, 1e-4, 0.05, 1), tensile, shear, sound(-1)},
 			Source: source, Grade: basis.Page,
 		}, "X = max(tensile·thickness/(sound·shear), 3·thickness)",
 			func(x []float64) float64 { return max(flatLap(x[0], x[1], x[2], x[3]), three*x[0]) },
@@ -52,7 +48,7 @@ func brazeKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "braze_lap_tube", Says: "overlap to make of a brazed tube in a socket", Result: q.LengthDim,
-			Args:   []kernel.Arg{size("outside", "outside diameter of the lap", 1), arg("wall", "of the thinner member", q.LengthDim, 1e-4, 0.5, 1), tensile, shear, sound(-1)},
+			Args:   []kernel.Arg{size("outside", "outside diameter of the lap", 1), kernel.Takes("wall", "of the thinner member", q.LengthDim, 1e-4, 0.5, 1), tensile, shear, sound(-1)},
 			Source: source, Grade: basis.Page,
 		}, "X = max(wall·(outside − wall)·tensile/(sound·shear·outside), 3·wall)",
 			func(x []float64) float64 {
@@ -69,14 +65,14 @@ func brazeKernels() []kernel.Kernel {
 
 func gapKernels() []kernel.Kernel {
 	expansion := func(name, says string, trend int8) kernel.Arg {
-		return arg(name, says, q.ExpansionDim, 0, 4e-5, trend)
+		return kernel.Takes(name, says, q.ExpansionDim, 0, 4e-5, trend)
 	}
 	rise := func(name, says string, trend int8) kernel.Arg {
-		return arg(name, says, q.ChangeDim, 0, 1500, trend)
+		return kernel.Takes(name, says, q.ChangeDim, 0, 1500, trend)
 	}
 	return []kernel.Kernel{kernel.Make(kernel.Kernel{
 		Name: "braze_hot_gap", Says: "gap on the diameter at brazing heat; below 0 the parts bind", Result: q.LengthDim,
-		Args: []kernel.Arg{arg("gap", "on the diameter, cold", q.LengthDim, -1e-3, 2e-3, 1), arg("joint", "its diameter", q.LengthDim, 1e-3, 1, 0),
+		Args: []kernel.Arg{kernel.Takes("gap", "on the diameter, cold", q.LengthDim, -1e-3, 2e-3, 1), kernel.Takes("joint", "its diameter", q.LengthDim, 1e-3, 1, 0),
 			expansion("outer_expansion", "mean, of the outer part", 1), expansion("inner_expansion", "mean, of the inner part", -1),
 			rise("outer_rise", "warming of the outer part", 1), rise("inner_rise", "warming of the inner part", -1)},
 		Enclose: encloseGap, Source: "geometry", Grade: basis.Derived,
@@ -116,7 +112,7 @@ func sleeveKernels() []kernel.Kernel {
 			Name: "sleeve_use", Says: "part of its strength a sleeve needs for torque and thrust at once", Result: q.Number,
 			Args: []kernel.Arg{
 				size("joint", "its diameter", -1), size("length", "of the joint", -1), stress("shear", "that braze or compound is allowed", -1), sound(-1),
-				arg("torque", "it carries", q.TorqueDim, 0, 1e6, 1), arg("thrust", "it carries", q.ForceDim, 0, 1e7, 1),
+				kernel.Takes("torque", "it carries", q.TorqueDim, 0, 1e6, 1), kernel.Takes("thrust", "it carries", q.ForceDim, 0, 1e7, 1),
 			}, Source: statics, Grade: basis.Derived,
 		}, "u = √((2·torque/joint)² + thrust²)/(sound·shear·π·joint·length)",
 			func(x []float64) float64 {
@@ -132,9 +128,9 @@ func sleeveKernels() []kernel.Kernel {
 // knows more multiplies by what it knows.
 func bondKernels() []kernel.Kernel {
 	args := []kernel.Arg{
-		arg("gap", "on the diameter", q.LengthDim, 0, 0.25e-3, -1),
-		arg("warmth", "hottest in service", q.TemperatureDim, 218.15, 423.15, -1),
-		arg("slenderness", "length of the joint over its diameter", q.Number, 0.05, 4, -1),
+		kernel.Takes("gap", "on the diameter", q.LengthDim, 0, 0.25e-3, -1),
+		kernel.Takes("warmth", "hottest in service", q.TemperatureDim, 218.15, 423.15, -1),
+		kernel.Takes("slenderness", "length of the joint over its diameter", q.Number, 0.05, 4, -1),
 	}
 	value := func(x []float64, pick func(Share) float64) float64 {
 		gap, ok1 := along(byGap, x[0])

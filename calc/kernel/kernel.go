@@ -20,6 +20,12 @@ type Arg struct {
 	Unsaid *Unsaid // what it stands at where nobody says it; nil: it must be said
 }
 
+// Takes is an argument with its range, both ends in SI units; trend is how the
+// result goes as it grows: +1 rises, -1 falls, 0 either.
+func Takes(name, says string, dim quantity.Dim, lo, hi float64, trend int8) Arg {
+	return Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
+}
+
 // Unsaid is the value of an argument that is left out, and what that means.
 type Unsaid struct {
 	Value float64 // SI

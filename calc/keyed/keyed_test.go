@@ -1,7 +1,6 @@
 package keyed_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"testing"
@@ -227,10 +226,7 @@ func TestRefusals(t *testing.T) {
 		{"an unknown shaft", "shaft diameter", func() error { _, _, err := keyed.KeyFor(q.Length(nan), keyed.Inch); return err }},
 		{"another system", "system of keys", func() error { _, _, err := keyed.KeyFor(0.03, "whitworth"); return err }},
 	} {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.blame)
 	}
 }
 

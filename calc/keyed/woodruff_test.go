@@ -147,10 +147,7 @@ type blame struct {
 func blamed(t *testing.T, all []blame) {
 	t.Helper()
 	for _, c := range all {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.blame)
 	}
 }
 

@@ -16,14 +16,10 @@ func Kernels() []kernel.Kernel {
 		cutTime("bore_out_time", "time in the cut of boring a hole out at one cutting speed", -1, BoreOut)}
 }
 
-func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {
-	return kernel.Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
-}
-
 func turns() kernel.Kernel {
 	args := []kernel.Arg{
-		arg("diameter", "diameter under the tool", q.LengthDim, 1e-3, 2, -1),
-		arg("cutting_speed", "speed of the surface under the tool", q.SpeedDim, 0.01, fastest, 1),
+		kernel.Takes("diameter", "diameter under the tool", q.LengthDim, 1e-3, 2, -1),
+		kernel.Takes("cutting_speed", "speed of the surface under the tool", q.SpeedDim, 0.01, fastest, 1),
 	}
 	return kernel.Kernel{
 		Name: "spindle_turns", Says: "speed of rotation for a cutting speed", Result: q.RotationDim, Args: args, Source: source, Grade: basis.Derived,
@@ -40,9 +36,9 @@ func turns() kernel.Kernel {
 
 func passTime() kernel.Kernel {
 	args := []kernel.Arg{
-		arg("length", "length of cut with run-up and run-out", q.LengthDim, 1e-3, 5, 1),
-		arg("feed", "feed per turn", q.LengthDim, 1e-5, coarse, -1),
-		arg("turns", "speed of rotation", q.RotationDim, 0.05, 100, -1),
+		kernel.Takes("length", "length of cut with run-up and run-out", q.LengthDim, 1e-3, 5, 1),
+		kernel.Takes("feed", "feed per turn", q.LengthDim, 1e-5, coarse, -1),
+		kernel.Takes("turns", "speed of rotation", q.RotationDim, 0.05, 100, -1),
 	}
 	return kernel.Kernel{
 		Name: "pass_time", Says: "time of one pass at a set speed of rotation", Result: q.TimeDim, Args: args, Source: source, Grade: basis.Derived,
@@ -57,8 +53,8 @@ func passTime() kernel.Kernel {
 
 func passCount() kernel.Kernel {
 	args := []kernel.Arg{
-		arg("stock", "stock on diameter", q.LengthDim, 0, 0.02, 1),
-		arg("depth", "depth of one pass, per side", q.LengthDim, 2e-5, 0.01, -1),
+		kernel.Takes("stock", "stock on diameter", q.LengthDim, 0, 0.02, 1),
+		kernel.Takes("depth", "depth of one pass, per side", q.LengthDim, 2e-5, 0.01, -1),
 	}
 	return kernel.Kernel{
 		Name: "cut_passes", Says: "passes that take off a stock", Result: q.Number, Args: args, Source: source, Grade: basis.Derived,
@@ -85,12 +81,12 @@ func enclosePasses(stock, depth interval.I) interval.I {
 // after the cut has no trend: a smaller one means more passes, each shorter.
 func cutTime(name, says string, sign float64, worked func(Cut) (q.Time, []basis.Note, error)) kernel.Kernel {
 	args := []kernel.Arg{
-		arg("size_before", "diameter before the cut", q.LengthDim, 5e-3, 0.5, 0),
-		arg("size_after", "diameter after the cut", q.LengthDim, 5e-3, 0.5, 0),
-		arg("length", "length of cut with run-up and run-out", q.LengthDim, 1e-3, 2, 1),
-		arg("cutting_speed", "speed of the surface under the tool", q.SpeedDim, 0.01, fastest, -1),
-		arg("feed", "feed per turn", q.LengthDim, 1e-5, coarse, -1),
-		arg("depth", "depth of one pass, per side", q.LengthDim, 3e-4, 0.01, -1),
+		kernel.Takes("size_before", "diameter before the cut", q.LengthDim, 5e-3, 0.5, 0),
+		kernel.Takes("size_after", "diameter after the cut", q.LengthDim, 5e-3, 0.5, 0),
+		kernel.Takes("length", "length of cut with run-up and run-out", q.LengthDim, 1e-3, 2, 1),
+		kernel.Takes("cutting_speed", "speed of the surface under the tool", q.SpeedDim, 0.01, fastest, -1),
+		kernel.Takes("feed", "feed per turn", q.LengthDim, 1e-5, coarse, -1),
+		kernel.Takes("depth", "depth of one pass, per side", q.LengthDim, 3e-4, 0.01, -1),
 	}
 	return kernel.Kernel{
 		Name: name, Says: says, Result: q.TimeDim, Args: args, Source: source, Grade: basis.Derived,

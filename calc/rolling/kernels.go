@@ -17,24 +17,20 @@ func Kernels() []kernel.Kernel {
 	return append(out, working())
 }
 
-func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {
-	return kernel.Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
-}
-
 func bore(trend int8) kernel.Arg {
-	return arg("bore", "nominal bore of the bearing", q.LengthDim, 0.01, 0.1, trend)
+	return kernel.Takes("bore", "nominal bore of the bearing", q.LengthDim, 0.01, 0.1, trend)
 }
 
 func outside(trend int8) kernel.Arg {
-	return arg("outside", "nominal outside of the bearing", q.LengthDim, 0.026, 0.25, trend)
+	return kernel.Takes("outside", "nominal outside of the bearing", q.LengthDim, 0.026, 0.25, trend)
 }
 
 func tight(name, says string, trend int8) kernel.Arg {
-	return arg(name, says+", after smoothing; less than 0 is loose", q.LengthDim, -1e-3, 1e-3, trend)
+	return kernel.Takes(name, says+", after smoothing; less than 0 is loose", q.LengthDim, -1e-3, 1e-3, trend)
 }
 
 func give(name string, lo float64, trend int8) kernel.Arg {
-	return arg(name, "growth per diameter and pressure", q.PerStressDim, lo, 1e-9, trend)
+	return kernel.Takes(name, "growth per diameter and pressure", q.PerStressDim, lo, 1e-9, trend)
 }
 
 // rung gives NaN for a bearing whose bore x[0] leaves no rings inside x[1].
@@ -63,8 +59,8 @@ func ringKernels() []kernel.Kernel {
 		kernel.Make(kernel.Kernel{
 			Name: "smoothed_interference", Says: "interference of a bearing seat after its roughness is pressed flat", Result: q.LengthDim,
 			Args: []kernel.Arg{
-				arg("seat", "diameter of the seat", q.LengthDim, 5e-3, 0.5, 1), arg("interference", "as gauged", q.LengthDim, 0, 1e-3, 1),
-				arg("smoothing", "2 mm ground, 3 mm turned", q.LengthDim, 0, 0.01, -1),
+				kernel.Takes("seat", "diameter of the seat", q.LengthDim, 5e-3, 0.5, 1), kernel.Takes("interference", "as gauged", q.LengthDim, 0, 1e-3, 1),
+				kernel.Takes("smoothing", "2 mm ground, 3 mm turned", q.LengthDim, 0, 0.01, -1),
 			}, Source: "bearing handbooks, from memory", Grade: basis.Memory,
 		}, "δeff = δ·d/(d + smoothing)",
 			func(x []float64) float64 { return smoothed(x[0], x[1], x[2]) },
@@ -95,7 +91,7 @@ func ringKernels() []kernel.Kernel {
 			}),
 		kernel.Make(kernel.Kernel{
 			Name: "race_heat_loss", Says: "clearance taken by an inner ring and balls hotter than the outer ring", Result: q.LengthDim,
-			Args:   []kernel.Arg{bore(1), outside(1), arg("inner_hotter", "inner ring over outer ring", q.ChangeDim, 0, 200, 1)},
+			Args:   []kernel.Arg{bore(1), outside(1), kernel.Takes("inner_hotter", "inner ring over outer ring", q.ChangeDim, 0, 200, 1)},
 			Source: "a bearing maker's catalogue; race estimated from the outer sizes", Grade: basis.Secondary,
 		}, "α·T·(4·outside + bore)/5",
 			rung(func(x []float64) float64 { return heat(x[0], x[1], x[2]) }),
@@ -113,10 +109,10 @@ func working() kernel.Kernel {
 	k := kernel.Make(kernel.Kernel{
 		Name: "working_clearance", Says: "internal clearance a bearing runs with; less than 0 is preload", Result: q.LengthDim,
 		Args: []kernel.Arg{
-			bore(-1), outside(0), arg("clearance", "radial internal clearance before mounting", q.LengthDim, 0, 1e-3, 1),
+			bore(-1), outside(0), kernel.Takes("clearance", "radial internal clearance before mounting", q.LengthDim, 0, 1e-3, 1),
 			tight("shaft_interference", "on the shaft", -1), give("shaft_give", 1e-12, 1),
 			tight("housing_interference", "in the housing", -1), give("housing_give", leastGive, 1),
-			arg("inner_hotter", "inner ring over outer ring", q.ChangeDim, 0, 200, -1),
+			kernel.Takes("inner_hotter", "inner ring over outer ring", q.ChangeDim, 0, 200, -1),
 		},
 		Source: "Lamé's thick ring, any strength text; heat by a bearing maker's catalogue; races estimated", Grade: basis.Memory,
 	}, "clearance − inner_race_growth − outer_race_shrinkage − race_heat_loss",

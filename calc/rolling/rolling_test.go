@@ -254,10 +254,7 @@ func TestRefusals(t *testing.T) {
 		{"bore off the clearance table", "bore of the bearing", func() error { _, _, err := rolling.InternalClearance(120*mm, rolling.CN); return err }},
 		{"a group not tabled", "clearance group", func() error { _, _, err := rolling.InternalClearance(30*mm, "C5"); return err }},
 	} {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.blame)
 	}
 }
 

@@ -1,12 +1,10 @@
 package rotating_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"testing"
 
-	"wornfit/calc/basis"
 	"wornfit/calc/kernel/kerneltest"
 	"wornfit/calc/outside"
 	q "wornfit/calc/quantity"
@@ -87,10 +85,7 @@ func TestRefusals(t *testing.T) {
 		{"no wheel", "greatest diameter", func() error { _, err := rotating.RimSpeed(0, 1); return err }},
 		{"unknown speed", "speed of rotation", func() error { _, err := rotating.RimSpeed(1, q.Rotation(nan)); return err }},
 	} {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.blame)
 	}
 }
 

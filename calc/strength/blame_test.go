@@ -1,10 +1,8 @@
 package strength_test
 
 import (
-	"errors"
 	"testing"
-
-	"wornfit/calc/basis"
+	"wornfit/calc/kernel/kerneltest"
 )
 
 // blame is a call that must be refused, and the argument it must blame.
@@ -16,9 +14,6 @@ type blame struct {
 func blamed(t *testing.T, cases []blame) {
 	t.Helper()
 	for _, c := range cases {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.name || refusal.Want == "" {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.name)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.name)
 	}
 }

@@ -15,17 +15,13 @@ func Kernels() []kernel.Kernel {
 	return []kernel.Kernel{sizeAt20(), change(), chanceWithin(), guardBand()}
 }
 
-func arg(name, says string, dim q.Dim, lo, hi float64, trend int8) kernel.Arg {
-	return kernel.Arg{Name: name, Says: says, Dim: dim, Range: interval.Of(lo, hi), Trend: trend}
-}
-
 func sizeAt20() kernel.Kernel {
 	args := []kernel.Arg{
-		arg("reading", "size as read", q.LengthDim, 1e-3, 2, 1),
-		arg("part_temperature", "temperature of the part", q.TemperatureDim, 193.15, 393.15, -1),
-		arg("gauge_temperature", "temperature of the gauge", q.TemperatureDim, 193.15, 393.15, 1),
-		arg("part_expansion", "expansion of the part", q.ExpansionDim, 0, 1e-4, 0),
-		arg("gauge_expansion", "expansion of the gauge", q.ExpansionDim, 0, 1e-4, 0),
+		kernel.Takes("reading", "size as read", q.LengthDim, 1e-3, 2, 1),
+		kernel.Takes("part_temperature", "temperature of the part", q.TemperatureDim, 193.15, 393.15, -1),
+		kernel.Takes("gauge_temperature", "temperature of the gauge", q.TemperatureDim, 193.15, 393.15, 1),
+		kernel.Takes("part_expansion", "expansion of the part", q.ExpansionDim, 0, 1e-4, 0),
+		kernel.Takes("gauge_expansion", "expansion of the gauge", q.ExpansionDim, 0, 1e-4, 0),
 	}
 	at := interval.Point(-reference)
 	return kernel.Kernel{
@@ -49,9 +45,9 @@ func sizeAt20() kernel.Kernel {
 
 func change() kernel.Kernel {
 	args := []kernel.Arg{
-		arg("size", "size at the first temperature", q.LengthDim, 1e-3, 2, 0),
-		arg("expansion", "expansion of the metal", q.ExpansionDim, 0, 1e-4, 0),
-		arg("change", "change of temperature", q.ChangeDim, -250, 500, 1),
+		kernel.Takes("size", "size at the first temperature", q.LengthDim, 1e-3, 2, 0),
+		kernel.Takes("expansion", "expansion of the metal", q.ExpansionDim, 0, 1e-4, 0),
+		kernel.Takes("change", "change of temperature", q.ChangeDim, -250, 500, 1),
 	}
 	return kernel.Kernel{
 		Name: "temperature_size_change", Says: "by how much a size changes with temperature", Result: q.LengthDim, Args: args,
@@ -68,10 +64,10 @@ func change() kernel.Kernel {
 
 func chanceWithin() kernel.Kernel {
 	args := []kernel.Arg{
-		arg("size", "size as measured", q.LengthDim, 1e-3, 2, 0),
-		arg("u", "its standard uncertainty", q.LengthDim, 1e-8, 1e-3, 0),
-		arg("low_limit", "smallest size allowed", q.LengthDim, 1e-3, 2, -1),
-		arg("high_limit", "largest size allowed", q.LengthDim, 1e-3, 2, 1),
+		kernel.Takes("size", "size as measured", q.LengthDim, 1e-3, 2, 0),
+		kernel.Takes("u", "its standard uncertainty", q.LengthDim, 1e-8, 1e-3, 0),
+		kernel.Takes("low_limit", "smallest size allowed", q.LengthDim, 1e-3, 2, -1),
+		kernel.Takes("high_limit", "largest size allowed", q.LengthDim, 1e-3, 2, 1),
 	}
 	return kernel.Kernel{
 		Name: "chance_within_limits", Says: "chance that the true size lies between two limits", Result: q.Number, Args: args,
@@ -91,8 +87,8 @@ func chanceWithin() kernel.Kernel {
 
 func guardBand() kernel.Kernel {
 	args := []kernel.Arg{
-		arg("u", "standard uncertainty of the reading", q.LengthDim, 1e-8, 1e-3, 1),
-		arg("chance", "chance wanted that the limit is kept", q.Number, 0.5, 0.9999, 1),
+		kernel.Takes("u", "standard uncertainty of the reading", q.LengthDim, 1e-8, 1e-3, 1),
+		kernel.Takes("chance", "chance wanted that the limit is kept", q.Number, 0.5, 0.9999, 1),
 	}
 	return kernel.Kernel{
 		Name: "guard_band", Says: "how far inside a limit a reading must lie to be sure of it", Result: q.LengthDim, Args: args,

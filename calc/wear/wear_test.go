@@ -1,14 +1,12 @@
 package wear_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"math/rand/v2"
 	"strings"
 	"testing"
 
-	"wornfit/calc/basis"
 	"wornfit/calc/kernel/kerneltest"
 	"wornfit/calc/outside"
 	q "wornfit/calc/quantity"
@@ -165,10 +163,7 @@ func TestRefusals(t *testing.T) {
 		{"unknown speed", "sliding speed", func() error { _, err := wear.Depth(1e-15, 1, q.Speed(nan), 1); return err }},
 		{"time run back", "time", func() error { _, err := wear.Depth(1e-15, 1, 1, -1); return err }},
 	} {
-		var refusal *basis.Refusal
-		if err := c.call(); !errors.As(err, &refusal) || refusal.Name != c.blame {
-			t.Errorf("%s: err = %v, want %s blamed", c.what, err, c.blame)
-		}
+		kerneltest.Blames(t, c.what, c.call(), c.blame)
 	}
 }
 

@@ -1,14 +1,14 @@
 package main
 
 import (
-	"encoding/csv"
 	"encoding/json"
 	"math"
-	"os"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
 
+	"wornfit/calc/outside"
 	"wornfit/cmd/wornfit/render"
 )
 
@@ -40,28 +40,10 @@ func limitsOf(t *testing.T, args ...string) limitsJSON {
 	return out
 }
 
-func published(t *testing.T, file string) []map[string]string {
+// confirmed are the rows its SOURCES.md says are asserted to the printed digit.
+func confirmed(t *testing.T, file string) []map[string]string {
 	t.Helper()
-	f, err := os.Open("../../testdata/published/fits/" + file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	all, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var out []map[string]string
-	for _, cells := range all[1:] {
-		row := map[string]string{}
-		for i, head := range all[0] {
-			row[head] = cells[i]
-		}
-		if row["confirmed"] == "yes" {
-			out = append(out, row)
-		}
-	}
-	return out
+	return slices.DeleteFunc(outside.Table(t, "../../testdata/published/fits/"+file), func(row map[string]string) bool { return row["confirmed"] != "yes" })
 }
 
 // is holds a length in metres to a printed one.
@@ -78,7 +60,7 @@ func is(t *testing.T, what string, got float64, printed string, unit float64) {
 
 // Every confirmed limit of the published lists, typed at the prompt and read back as JSON.
 func TestLimitsAsPublished(t *testing.T) {
-	iso, inch := published(t, "iso286_limits.csv"), published(t, "ansi_b41.csv")
+	iso, inch := confirmed(t, "iso286_limits.csv"), confirmed(t, "ansi_b41.csv")
 	if len(iso) != 98 || len(inch) != 190 {
 		t.Fatalf("%d and %d rows", len(iso), len(inch))
 	}
